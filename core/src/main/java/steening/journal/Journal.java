@@ -2,46 +2,52 @@ package steening.journal;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * The entries of one well: a set that only grows, shown in {@link Entry#ORDER}. Equal sets give equal journals, in
  * whatever order and however often the entries arrived.
+ *
+ * <p>Two different contents under one id should not happen, and do when a device was copied or a file edited by hand. The
+ * one whose text sorts first is then the entry, everywhere alike, and the others are remembered as {@link #clashes}.
  */
 public final class Journal {
-  public static final Journal EMPTY = new Journal(new TreeMap<>());
+  public static final Journal EMPTY = new Journal(new TreeMap<>(), new TreeMap<>());
 
-  private final Map<String, Entry> byId;
+  private final TreeMap<String, Entry> byId;
+  private final TreeMap<String, Entry> clashesByText;
   private final List<Entry> ordered;
-  private final Map<String, List<Entry>> replacedBy;
+  private Corrections corrections;
 
-  private Journal(TreeMap<String, Entry> byId) {
+  private Journal(TreeMap<String, Entry> byId, TreeMap<String, Entry> clashesByText) {
     this.byId = byId;
+    this.clashesByText = clashesByText;
     List<Entry> all = new ArrayList<>(byId.values());
     all.sort(Entry.ORDER);
     this.ordered = List.copyOf(all);
-    this.replacedBy = new HashMap<>();
-    for (Entry entry : ordered) {
-      for (String target : entry.replaces()) replacedBy.computeIfAbsent(target, t -> new ArrayList<>()).add(entry);
-    }
   }
 
   public static Journal of(Collection<Entry> entries) {
     return EMPTY.with(entries);
   }
 
-  /** The union. An id already known keeps its first content. */
+  /** The union. */
   public Journal with(Collection<Entry> more) {
     TreeMap<String, Entry> union = new TreeMap<>(byId);
-    for (Entry entry : more) union.putIfAbsent(entry.id(), entry);
-    return new Journal(union);
+    TreeMap<String, Entry> clashes = new TreeMap<>(clashesByText);
+    for (Entry entry : more) {
+      Entry known = union.putIfAbsent(entry.id(), entry);
+      if (known == null || known.equals(entry)) continue;
+      String knownText = Codec.write(known);
+      String text = Codec.write(entry);
+      boolean first = text.compareTo(knownText) < 0;
+      clashes.put(first ? knownText : text, first ? known : entry);
+      if (first) union.put(entry.id(), entry);
+    }
+    return new Journal(union, clashes);
   }
 
   /** All entries, the replaced ones among them. */
@@ -57,23 +63,24 @@ public final class Journal {
     return byId.get(id);
   }
 
+  /** Other contents that came under an id already taken, in order of their texts: no facts, but not forgotten. */
+  public List<Entry> clashes() {
+    return List.copyOf(clashesByText.values());
+  }
+
   /** The entries that claim to replace this one. */
   public List<Entry> replacementsOf(Entry entry) {
-    return List.copyOf(replacedBy.getOrDefault(entry.id(), List.of()));
+    return corrections().claimsOn(entry);
   }
 
   /** What had happened by a moment, as is known today. */
   public Journal asOf(Moment moment) {
-    TreeMap<String, Entry> kept = new TreeMap<>();
-    for (Entry entry : ordered) if (!entry.happenedAt().isAfter(moment)) kept.put(entry.id(), entry);
-    return new Journal(kept);
+    return only(entry -> !entry.happenedAt().isAfter(moment));
   }
 
   /** What had been written down by a moment: what the crew believed then. */
   public Journal asKnownAt(Moment moment) {
-    TreeMap<String, Entry> kept = new TreeMap<>();
-    for (Entry entry : ordered) if (!entry.recordedAt().isAfter(moment)) kept.put(entry.id(), entry);
-    return new Journal(kept);
+    return only(entry -> !entry.recordedAt().isAfter(moment));
   }
 
   /** Corrections and withdrawals whose target has not arrived: kept, shown, and waiting. */
@@ -83,7 +90,7 @@ public final class Journal {
 
   /** Sets of corrections that do not know of each other: all are kept, the last in order holds, someone should choose. */
   public List<List<Entry>> rivals() {
-    return lines().values().stream().filter(heads -> heads.size() > 1).toList();
+    return corrections().rivals();
   }
 
   /**
@@ -91,44 +98,28 @@ public final class Journal {
    * beats a withdrawal that does not know of it, so that nothing vanishes by accident.
    */
   public List<Entry> facts() {
-    Set<String> losing = new HashSet<>();
-    for (List<Entry> rivals : rivals()) {
-      for (Entry rival : rivals.subList(0, rivals.size() - 1)) losing.add(rival.id());
-    }
-    return ordered.stream().filter(e -> holds(e) && !losing.contains(e.id())).toList();
+    return corrections().facts();
   }
 
-  private boolean holds(Entry entry) {
-    return !entry.isWithdrawal() && !replacedBy.containsKey(entry.id());
+  // worked out when first asked for; two threads that ask at once work out the same
+  private Corrections corrections() {
+    Corrections known = corrections;
+    if (known == null) {
+      known = Corrections.among(ordered, byId);
+      corrections = known;
+    }
+    return known;
   }
 
-  /** Facts that hold, grouped by the first entry of their line of corrections, each group in order of writing. */
-  private Map<String, List<Entry>> lines() {
-    Map<String, List<Entry>> lines = new LinkedHashMap<>();
-    for (Entry entry : ordered) {
-      if (!holds(entry) || entry.replaces().isEmpty()) continue;
-      for (String origin : origins(entry)) lines.computeIfAbsent(origin, o -> new ArrayList<>()).add(entry);
-    }
-    for (List<Entry> heads : lines.values()) {
-      heads.sort((a, b) -> {
-        int byWriting = Long.compare(a.recordedAt().epochMillis(), b.recordedAt().epochMillis());
-        return byWriting != 0 ? byWriting : Entry.ORDER.compare(a, b);
-      });
-    }
-    return lines;
+  private Journal only(Predicate<Entry> kept) {
+    return new Journal(kept(byId, kept), kept(clashesByText, kept));
   }
 
-  private Set<String> origins(Entry entry) {
-    Set<String> origins = new TreeSet<>();
-    Set<String> seen = new HashSet<>();
-    List<String> open = new ArrayList<>(entry.replaces());
-    while (!open.isEmpty()) {
-      String id = open.remove(open.size() - 1);
-      if (!seen.add(id)) continue;
-      Entry target = byId.get(id);
-      if (target == null || target.replaces().isEmpty()) origins.add(id);
-      else open.addAll(target.replaces());
+  private static TreeMap<String, Entry> kept(Map<String, Entry> entries, Predicate<Entry> kept) {
+    TreeMap<String, Entry> result = new TreeMap<>();
+    for (Map.Entry<String, Entry> one : entries.entrySet()) {
+      if (kept.test(one.getValue())) result.put(one.getKey(), one.getValue());
     }
-    return origins;
+    return result;
   }
 }

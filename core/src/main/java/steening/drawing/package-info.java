@@ -1,0 +1,2 @@
+/** Drawings as SVG text: the section of a well, and charts. */
+package steening.drawing;

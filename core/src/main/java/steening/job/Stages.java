@@ -1,0 +1,39 @@
+package steening.job;
+
+import java.util.List;
+import java.util.Optional;
+import steening.field.Kind;
+import steening.reckoning.Reckoning;
+import steening.stage.Stage;
+
+/** The register of stages, in the order of the job. To add a stage is to add its room and one line here. */
+public final class Stages {
+  private static final List<Stage> ALL = List.of();
+
+  private Stages() {}
+
+  public static List<Stage> all() {
+    return ALL;
+  }
+
+  public static Optional<Stage> named(String name) {
+    return ALL.stream().filter(s -> s.name().equals(name)).findFirst();
+  }
+
+  /** The stage that a kind of entry belongs to. */
+  public static Optional<Stage> ofKind(String kind) {
+    return ALL.stream().filter(s -> s.kinds().stream().anyMatch(k -> k.name().equals(kind))).findFirst();
+  }
+
+  public static Optional<Kind> kind(String name) {
+    return ALL.stream().flatMap(s -> s.kinds().stream()).filter(k -> k.name().equals(name)).findFirst();
+  }
+
+  public static List<Reckoning> reckonings() {
+    return ALL.stream().flatMap(s -> s.reckonings().stream()).toList();
+  }
+
+  public static Optional<Reckoning> reckoning(String name) {
+    return reckonings().stream().filter(r -> r.name().equals(name)).findFirst();
+  }
+}

@@ -1,0 +1,49 @@
+package steening.quantity;
+
+import steening.language.Reader;
+import steening.language.Shown;
+import steening.number.Decimal;
+
+/** A quantity as a person reads it: in the reader's unit of the scale, to the decimals that unit is read to. */
+public record Figure(Quantity quantity, Scale scale) implements Shown {
+  private static final int FINEST_FRACTION = 16;
+
+  public Figure {
+    if (quantity.dimension() != scale.dimension()) {
+      throw new IllegalArgumentException(scale + " does not measure " + quantity.dimension());
+    }
+  }
+
+  @Override
+  public String shownTo(Reader reader) {
+    Unit unit = scale.of(reader);
+    if (unit == Unit.SLOT) return Decimal.fixed(quantity.in(Unit.INCH), 3) + " in (" + Decimal.upTo(quantity.in(unit), 0) + " slot)";
+    String number = number(reader);
+    return unit == Unit.ONE ? number : number + " " + unit.printed();
+  }
+
+  /** Without the unit. Inches that are whole sixteenths are written as the trade writes them: {@code 7 7/8}. */
+  public String number(Reader reader) {
+    Unit unit = scale.of(reader);
+    double value = quantity.in(unit);
+    if (scale == Scale.DIAMETER && unit == Unit.INCH) {
+      double sixteenths = value * FINEST_FRACTION;
+      if (value > 0 && sixteenths == Math.floor(sixteenths)) return fraction((long) sixteenths);
+      return Decimal.upTo(value, 3);
+    }
+    if (unit == Unit.ONE) return Decimal.significant(value, 4);
+    return Decimal.fixed(value, unit.decimals());
+  }
+
+  private static String fraction(long sixteenths) {
+    long whole = sixteenths / FINEST_FRACTION;
+    long rest = sixteenths % FINEST_FRACTION;
+    long parts = FINEST_FRACTION;
+    while (rest > 0 && rest % 2 == 0) {
+      rest /= 2;
+      parts /= 2;
+    }
+    if (rest == 0) return Long.toString(whole);
+    return (whole == 0 ? "" : whole + " ") + rest + "/" + parts;
+  }
+}

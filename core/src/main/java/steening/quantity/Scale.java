@@ -1,0 +1,65 @@
+package steening.quantity;
+
+import steening.language.Reader;
+
+/** The two units a crew reads one sort of quantity in, and takes a bare number to be in. */
+public enum Scale {
+  DEPTH(Unit.FOOT, Unit.METRE),
+  DIAMETER(Unit.INCH, Unit.MILLIMETRE),
+  SLOT(Unit.SLOT, Unit.MILLIMETRE),
+  DISTANCE(Unit.FOOT, Unit.METRE),
+  AREA(Unit.SQUARE_FOOT, Unit.SQUARE_METRE),
+  VOLUME(Unit.CUBIC_FOOT, Unit.CUBIC_METRE),
+  LIQUID(Unit.GALLON, Unit.LITRE),
+  DOSE(Unit.FLUID_OUNCE, Unit.MILLILITRE),
+  SETTLED_SAND(Unit.MILLILITRE, Unit.MILLILITRE),
+  FLOW(Unit.GALLON_PER_MINUTE, Unit.LITRE_PER_SECOND),
+  PRESSURE(Unit.PSI, Unit.KILOPASCAL),
+  DENSITY(Unit.POUND_PER_GALLON, Unit.KILOGRAM_PER_CUBIC_METRE),
+  WEIGHT(Unit.POUND, Unit.KILOGRAM),
+  SMALL_WEIGHT(Unit.OUNCE, Unit.GRAM),
+  UPHOLE_VELOCITY(Unit.FOOT_PER_MINUTE, Unit.METRE_PER_MINUTE),
+  ENTRANCE_VELOCITY(Unit.FOOT_PER_SECOND, Unit.METRE_PER_SECOND),
+  PENETRATION(Unit.FOOT_PER_HOUR, Unit.METRE_PER_HOUR),
+  MINUTES(Unit.MINUTE, Unit.MINUTE),
+  HOURS(Unit.HOUR, Unit.HOUR),
+  DAYS(Unit.DAY, Unit.DAY),
+  TEMPERATURE(Unit.FAHRENHEIT, Unit.CELSIUS),
+  CONCENTRATION(Unit.MILLIGRAM_PER_LITRE, Unit.MILLIGRAM_PER_LITRE),
+  TRANSMISSIVITY(Unit.GALLON_PER_DAY_PER_FOOT, Unit.SQUARE_METRE_PER_DAY),
+  SPECIFIC_CAPACITY(Unit.GALLON_PER_MINUTE_PER_FOOT, Unit.LITRE_PER_SECOND_PER_METRE),
+  PIPE_WEIGHT(Unit.POUND_PER_FOOT, Unit.KILOGRAM_PER_METRE),
+  OPEN_AREA(Unit.SQUARE_INCH_PER_FOOT, Unit.SQUARE_CENTIMETRE_PER_METRE),
+  CAPACITY(Unit.CUBIC_FOOT_PER_FOOT, Unit.LITRE_PER_METRE),
+  LIQUID_CAPACITY(Unit.GALLON_PER_FOOT, Unit.LITRE_PER_METRE),
+  TURBIDITY(Unit.NTU, Unit.NTU),
+  FUNNEL(Unit.FUNNEL_SECOND, Unit.FUNNEL_SECOND),
+  POWER(Unit.HORSEPOWER, Unit.KILOWATT),
+  COORDINATE(Unit.DEGREE, Unit.DEGREE),
+  SHARE(Unit.PERCENT, Unit.PERCENT),
+  NUMBER(Unit.ONE, Unit.ONE);
+
+  private final Unit us;
+  private final Unit metric;
+
+  Scale(Unit us, Unit metric) {
+    this.us = us;
+    this.metric = metric;
+  }
+
+  public Unit us() {
+    return us;
+  }
+
+  public Unit metric() {
+    return metric;
+  }
+
+  public Dimension dimension() {
+    return us.dimension();
+  }
+
+  public Unit of(Reader reader) {
+    return reader.metric() ? metric : us;
+  }
+}

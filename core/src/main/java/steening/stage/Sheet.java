@@ -1,0 +1,62 @@
+package steening.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.drawing.Chart;
+import steening.language.Phrase;
+import steening.language.Shown;
+import steening.reckoning.Outcome;
+
+/** What a stage has to show, for a page and for the report alike. */
+public record Sheet(List<Line> lines, List<Table> tables, List<Chart> charts) {
+  public static final Sheet EMPTY = new Sheet(List.of(), List.of(), List.of());
+
+  public Sheet {
+    lines = List.copyOf(lines);
+    tables = List.copyOf(tables);
+    charts = List.copyOf(charts);
+  }
+
+  /** One figure or fact, with the working it can be opened to. */
+  public record Line(Phrase label, Shown value, Optional<Outcome> working) {}
+
+  /** Rows of things to show under heads. */
+  public record Table(Phrase title, List<Phrase> heads, List<List<Shown>> rows) {
+    public Table {
+      heads = List.copyOf(heads);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  public boolean isEmpty() {
+    return lines.isEmpty() && tables.isEmpty() && charts.isEmpty();
+  }
+
+  public Sheet line(Phrase label, Shown value) {
+    return and(new Line(label, value, Optional.empty()));
+  }
+
+  public Sheet line(Phrase label, Shown value, Outcome working) {
+    return and(new Line(label, value, Optional.of(working)));
+  }
+
+  public Sheet table(Phrase title, List<Phrase> heads, List<List<Shown>> rows) {
+    if (rows.isEmpty()) return this;
+    List<Table> more = new ArrayList<>(tables);
+    more.add(new Table(title, heads, rows));
+    return new Sheet(lines, more, charts);
+  }
+
+  public Sheet chart(Chart chart) {
+    List<Chart> more = new ArrayList<>(charts);
+    more.add(chart);
+    return new Sheet(lines, tables, more);
+  }
+
+  private Sheet and(Line line) {
+    List<Line> more = new ArrayList<>(lines);
+    more.add(line);
+    return new Sheet(more, tables, charts);
+  }
+}

@@ -1,0 +1,76 @@
+package steening.well;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.journal.Moment;
+import steening.quantity.Length;
+import steening.quantity.Volume;
+
+/**
+ * What was put into the annulus from the bottom up: filter pack, chips or grout; poured in lots and sounded in between.
+ *
+ * @param pours in order of time
+ * @param tags soundings of its top, in order of time
+ */
+public record Fill(List<Pour> pours, List<Tag> tags) {
+  /** The sand around the screen. */
+  public static final Part<Fill> PACK = new Part<>("pack", new Fill(List.of(), List.of()));
+
+  /** The seal of chips or pellets on the pack. */
+  public static final Part<Fill> CHIPS = new Part<>("chips", new Fill(List.of(), List.of()));
+
+  /** The grout up to the surface. */
+  public static final Part<Fill> GROUT = new Part<>("grout", new Fill(List.of(), List.of()));
+
+  public Fill {
+    pours = List.copyOf(pours);
+    tags = List.copyOf(tags);
+  }
+
+  /** One lot: so many bags, which fill so much. */
+  public record Pour(int bags, Volume volume, Moment at, String entry) {}
+
+  /**
+   * One sounding.
+   *
+   * @param depth of the top, below ground
+   * @param poured what had been put in before it
+   * @param bags how many bags that was
+   */
+  public record Tag(Length depth, Volume poured, int bags, Moment at, String entry) {}
+
+  public Fill with(Pour pour) {
+    List<Pour> more = new ArrayList<>(pours);
+    more.add(pour);
+    return new Fill(more, tags);
+  }
+
+  /** Sounded now, after all that was poured so far. */
+  public Fill tagged(Length depth, Moment at, String entry) {
+    List<Tag> more = new ArrayList<>(tags);
+    more.add(new Tag(depth, volume(), bags(), at, entry));
+    return new Fill(pours, more);
+  }
+
+  public Volume volume() {
+    return pours.stream().map(Pour::volume).reduce(Volume.NONE, Volume::plus);
+  }
+
+  public int bags() {
+    return pours.stream().mapToInt(Pour::bags).sum();
+  }
+
+  public boolean isBegun() {
+    return !pours.isEmpty();
+  }
+
+  public Optional<Tag> lastTag() {
+    return tags.isEmpty() ? Optional.empty() : Optional.of(tags.get(tags.size() - 1));
+  }
+
+  /** The top as last sounded. */
+  public Optional<Length> top() {
+    return lastTag().map(Tag::depth);
+  }
+}

@@ -1,0 +1,69 @@
+package steening.well;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.journal.Moment;
+import steening.quantity.FlowRate;
+import steening.quantity.Length;
+
+/**
+ * A constant-rate test.
+ *
+ * @param rate what was pumped
+ * @param started when the pump was started
+ * @param stopped when it was stopped
+ * @param readings while pumping, in order of elapsed time
+ * @param recovery after the stop, in order of elapsed time since the stop
+ */
+public record PumpingTest(
+    Optional<FlowRate> rate,
+    Optional<Moment> started,
+    Optional<Moment> stopped,
+    List<Reading> readings,
+    List<Reading> recovery) {
+  public static final Part<PumpingTest> PART = new Part<>(
+      "test", new PumpingTest(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of()));
+
+  public PumpingTest {
+    readings = inOrder(readings);
+    recovery = inOrder(recovery);
+  }
+
+  /**
+   * One level.
+   *
+   * @param minutes since the pump was started, or, in recovery, stopped
+   * @param depth below ground
+   * @param from the point it was read from
+   */
+  public record Reading(double minutes, Length depth, DepthFrom from, String entry) {}
+
+  public PumpingTest started(FlowRate rate, Moment at) {
+    return new PumpingTest(Optional.of(rate), Optional.of(at), stopped, readings, recovery);
+  }
+
+  public PumpingTest stopped(Moment at) {
+    return new PumpingTest(rate, started, Optional.of(at), readings, recovery);
+  }
+
+  public PumpingTest read(Reading reading) {
+    return new PumpingTest(rate, started, stopped, and(readings, reading), recovery);
+  }
+
+  public PumpingTest recovered(Reading reading) {
+    return new PumpingTest(rate, started, stopped, readings, and(recovery, reading));
+  }
+
+  private static List<Reading> and(List<Reading> readings, Reading reading) {
+    List<Reading> more = new ArrayList<>(readings);
+    more.add(reading);
+    return more;
+  }
+
+  private static List<Reading> inOrder(List<Reading> readings) {
+    List<Reading> sorted = new ArrayList<>(readings);
+    sorted.sort((a, b) -> Double.compare(a.minutes(), b.minutes()));
+    return List.copyOf(sorted);
+  }
+}
