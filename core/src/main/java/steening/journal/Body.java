@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The named values of an entry, each as text: what was typed, with its unit ({@code "57' 3\""}, {@code "7.875 in"}). What
- * the text means is declared by the entry's {@code Kind}; a body of an unknown kind is carried untouched.
+ * The named values of an entry, each as text: what was typed, with its unit ({@code "57' 3\""}, {@code "7.875 in"}).
+ * What the text means is declared by the entry's {@code Kind}; a body of an unknown kind is carried untouched.
  *
  * @param values in the order of their names, whatever order they were said in
  */

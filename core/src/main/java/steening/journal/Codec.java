@@ -6,8 +6,8 @@ import com.eclipsesource.json.JsonObject;
 import java.util.Map;
 
 /**
- * The text form of an entry: one line of JSON, in UTF-8 where it is stored. Equal entries have equal texts, so texts can be
- * compared to tell whether two entries say the same. See docs/journal-format.md.
+ * The text form of an entry: one line of JSON, in UTF-8 where it is stored. Equal entries have equal texts, so texts
+ * can be compared to tell whether two entries say the same. See docs/journal-format.md.
  */
 public final class Codec {
   private Codec() {}
@@ -62,8 +62,8 @@ public final class Codec {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if (!Character.isSurrogate(c)) continue;
-      boolean paired = Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1));
-      if (!paired) return true;
+      boolean first = Character.isHighSurrogate(c) && i + 1 < text.length();
+      if (!first || !Character.isLowSurrogate(text.charAt(i + 1))) return true;
       i++;
     }
     return false;

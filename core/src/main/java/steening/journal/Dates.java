@@ -30,7 +30,8 @@ public final class Dates {
 
   public static String format(LocalDate date) {
     String year = Integer.toString(date.getYear());
-    return "0000".substring(Math.min(4, year.length())) + year + "-" + two(date.getMonthValue()) + "-" + two(date.getDayOfMonth());
+    String padding = "0000".substring(Math.min(4, year.length()));
+    return padding + year + "-" + two(date.getMonthValue()) + "-" + two(date.getDayOfMonth());
   }
 
   private static String two(int number) {

@@ -19,8 +19,8 @@ public final class Ids {
   }
 
   /**
-   * Whether a text can name a well, a device or a kind: 1 to 64 letters A to Z, digits, hyphens, points and underscores,
-   * the first a letter or a digit. Every UUID is such a name; it can stand in an address as it is.
+   * Whether a text can name a well, a device or a kind: 1 to 64 letters A to Z, digits, hyphens, points and
+   * underscores, the first a letter or a digit. Every UUID is such a name; it can stand in an address as it is.
    */
   public static boolean isName(String text) {
     if (text.isEmpty() || text.length() > LONGEST_NAME || !isLetterOrDigit(text.charAt(0))) return false;

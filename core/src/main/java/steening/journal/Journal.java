@@ -11,8 +11,8 @@ import java.util.function.Predicate;
  * The entries of one well: a set that only grows, shown in {@link Entry#ORDER}. Equal sets give equal journals, in
  * whatever order and however often the entries arrived.
  *
- * <p>Two different contents under one id should not happen, and do when a device was copied or a file edited by hand. The
- * one whose text sorts first is then the entry, everywhere alike, and the others are remembered as {@link #clashes}.
+ * <p>Two different contents under one id should not happen, and do when a device was copied or a file edited by hand.
+ * The one whose text sorts first is then the entry, everywhere alike, and the others are kept as {@link #clashes}.
  */
 public final class Journal {
   public static final Journal EMPTY = new Journal(new TreeMap<>(), new TreeMap<>());
@@ -88,7 +88,7 @@ public final class Journal {
     return ordered.stream().filter(e -> e.replaces().stream().anyMatch(t -> !byId.containsKey(t))).toList();
   }
 
-  /** Sets of corrections that do not know of each other: all are kept, the last in order holds, someone should choose. */
+  /** Corrections that do not know of each other, set by set: all are kept, the last holds, someone should choose. */
   public List<List<Entry>> rivals() {
     return corrections().rivals();
   }

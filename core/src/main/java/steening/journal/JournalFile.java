@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The text of a journal file, taken apart: an entry a line. Blank lines and lines that begin with {@code #} say nothing;
- * every other line is here, as an entry or as a fault. Whoever stores a file stores it only when it {@link #isSound}.
+ * The text of a journal file, taken apart: an entry a line. Blank lines and lines that begin with {@code #} say
+ * nothing; every other line is here, as an entry or as a fault. Whoever stores a file does so only when it
+ * {@link #isSound}.
  *
  * @param entries in the order of the file, repetitions among them
  * @param faults in the order of the file

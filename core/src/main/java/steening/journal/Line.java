@@ -82,7 +82,8 @@ final class Line {
   Body body() {
     JsonValue value = parts.get(Part.BODY.key);
     if (!value.isObject()) {
-      throw UnreadableEntry.wrong(Part.BODY, Phrase.of("an object of names and texts", "un objeto de nombres y textos"));
+      throw UnreadableEntry.wrong(
+          Part.BODY, Phrase.of("an object of names and texts", "un objeto de textos con nombre"));
     }
     Map<String, String> values = new TreeMap<>();
     for (JsonObject.Member member : value.asObject()) {
@@ -98,7 +99,8 @@ final class Line {
   List<String> replaces() {
     JsonValue value = parts.get(Part.REPLACES.key);
     if (!value.isArray()) {
-      throw UnreadableEntry.wrong(Part.REPLACES, Phrase.of("a list of ids, [] for none", "una lista de ids, [] si no hay"));
+      throw UnreadableEntry.wrong(
+          Part.REPLACES, Phrase.of("a list of ids, [] for none", "una lista de ids, [] si no hay"));
     }
     List<String> ids = new ArrayList<>();
     for (JsonValue id : value.asArray()) ids.add(id(Part.REPLACES, id));

@@ -5,14 +5,17 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 
 /**
- * An instant together with the clock it was read from: milliseconds since 1970-01-01T00:00Z, and the offset of the local
- * clock in minutes. Two moments at one instant with different offsets are different moments but neither is earlier.
+ * An instant together with the clock it was read from: milliseconds since 1970-01-01T00:00Z, and the offset of the
+ * local clock in minutes. Two moments at one instant with different offsets are different moments but neither is
+ * earlier.
  */
 public record Moment(long epochMillis, int offsetMinutes) {
   private static final int MINUTES_A_DAY = 24 * 60;
 
   public Moment {
-    if (Math.abs(offsetMinutes) > 18 * 60) throw new IllegalArgumentException("offset beyond 18 hours: " + offsetMinutes);
+    if (Math.abs(offsetMinutes) > 18 * 60) {
+      throw new IllegalArgumentException("offset beyond 18 hours: " + offsetMinutes);
+    }
   }
 
   /**

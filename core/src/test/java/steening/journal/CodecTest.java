@@ -34,7 +34,9 @@ class CodecTest {
   @Test
   void writesEqualEntriesAlikeHoweverTheyWereSpelled() {
     String other =
-        LINE.replace("\"length\":\"19.98 ft\",\"size\":\"4 in\"", "\"size\" : \"4 in\" ,\t\"length\":\"19.98 \\u0066t\"")
+        LINE.replace(
+                "\"length\":\"19.98 ft\",\"size\":\"4 in\"",
+                "\"size\" : \"4 in\" ,\t\"length\":\"19.98 \\u0066t\"")
             .replace("14:05:00-05:00", "14:05-05:00")
             .replace(ID, ID.toUpperCase(java.util.Locale.ROOT));
     assertThat(other).isNotEqualTo(LINE);
@@ -68,25 +70,25 @@ class CodecTest {
 
   @ParameterizedTest
   @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
-    "\"who\":\"Ana\",                   | ~~                         | The field \"who\" is missing; example: \"who\": \"Ana\".",
-    "\"who\":\"Ana\",                   | \"who\":7,                 | The field \"who\" must be a text in quotes",
-    "\"who\":\"Ana\",                   | \"who\":\"A\",\"who\":\"B\",| \"who\" is given twice",
-    "\"who\":\"Ana\",                   | \"who\":\"A\",\"hwo\":\"B\",| There is no field \"hwo\"",
-    "\"sequence\":17                    | \"sequence\":0             | The field \"sequence\" must be a whole number from 1",
-    "\"sequence\":17                    | \"sequence\":1.5           | The field \"sequence\" must be a whole number from 1",
-    "\"sequence\":17                    | \"sequence\":\"17\"        | The field \"sequence\" must be a whole number from 1",
-    "\"sequence\":17                    | \"sequence\":9999999999999999| The field \"sequence\" must be a whole number from 1",
-    "\"schema\":1                       | \"schema\":-1              | The field \"schema\" must be a whole number from 1",
-    "\"well\":\"w1\"                    | \"well\":\"../etc\"        | The field \"well\" must be 1 to 64 letters",
-    "\"kind\":\"joint-run\"             | \"kind\":\"\"              | The field \"kind\" must be 1 to 64 letters",
-    "14:05:00-05:00                     | 14:05:00                   | The field \"happenedAt\" must be a time with its offset from UTC",
-    "2026-05-06T14:05                   | 2026-02-30T14:05           | The field \"happenedAt\" must be a time with its offset from UTC",
-    "3f6a2b8c4d10                       | 3f6a2b8c4d1                | The field \"id\" must be an id in the form of a UUID",
-    "3f6a2b8c4d0f                       | 3f6a2b8c4d0g               | The field \"replaces\" must be a list of ids in the form of UUIDs",
-    "\"19.98 ft\"                       | true                       | The value \"length\" in \"body\" must be a text or a number",
-    "\"size\":\"4 in\"                  | \"length\":\"4 in\"        | \"length\" is given twice",
-    "\"4 in\"                           | \"\\ud83d\"                | The line holds half a character",
-    "\"4 in\"                           | 4 in                       | The line is not JSON from its character",
+    "\"who\":\"Ana\", | ~~ | The field \"who\" is missing; example: \"who\": \"Ana\".",
+    "\"who\":\"Ana\", | \"who\":7, | The field \"who\" must be a text in quotes",
+    "\"who\":\"Ana\", | \"who\":\"A\",\"who\":\"B\",| \"who\" is given twice",
+    "\"who\":\"Ana\", | \"who\":\"A\",\"hwo\":\"B\",| There is no field \"hwo\"",
+    "\"sequence\":17 | \"sequence\":0 | The field \"sequence\" must be a whole number from 1",
+    "\"sequence\":17 | \"sequence\":1.5 | The field \"sequence\" must be a whole number from 1",
+    "\"sequence\":17 | \"sequence\":\"17\" | The field \"sequence\" must be a whole number from 1",
+    "\"sequence\":17 | \"sequence\":9999999999999999| The field \"sequence\" must be a whole number from 1",
+    "\"schema\":1 | \"schema\":-1 | The field \"schema\" must be a whole number from 1",
+    "\"well\":\"w1\" | \"well\":\"../etc\" | The field \"well\" must be 1 to 64 letters",
+    "\"kind\":\"joint-run\" | \"kind\":\"\" | The field \"kind\" must be 1 to 64 letters",
+    "14:05:00-05:00 | 14:05:00 | \"happenedAt\" must be a time with its offset from UTC",
+    "2026-05-06T14:05 | 2026-02-30T14:05 | \"happenedAt\" must be a time with its offset from UTC",
+    "3f6a2b8c4d10 | 3f6a2b8c4d1 | The field \"id\" must be an id in the form of a UUID",
+    "3f6a2b8c4d0f | 3f6a2b8c4d0g | \"replaces\" must be a list of ids in the form of UUIDs",
+    "\"19.98 ft\" | true | The value \"length\" in \"body\" must be a text or a number",
+    "\"size\":\"4 in\" | \"length\":\"4 in\" | \"length\" is given twice",
+    "\"4 in\" | \"\\ud83d\" | The line holds half a character",
+    "\"4 in\" | 4 in | The line is not JSON from its character",
   })
   void saysWhatIsWrongAndShowsTheRightForm(String right, String wrong, String sentence) {
     assertThat(LINE).contains(right);

@@ -77,7 +77,9 @@ class JournalOrderTest {
       boolean sameId = !set.isEmpty() && random.nextInt(12) == 0;
       String id = sameId ? any(set, random).id() : id(random);
       List<String> replaces = new ArrayList<>();
-      while (random.nextInt(5) < 2) replaces.add(set.isEmpty() || random.nextInt(6) == 0 ? id(random) : any(set, random).id());
+      while (random.nextInt(5) < 2) {
+        replaces.add(set.isEmpty() || random.nextInt(6) == 0 ? id(random) : any(set, random).id());
+      }
       set.add(
           new Entry(
               id,
