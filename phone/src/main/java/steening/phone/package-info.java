@@ -1,0 +1,2 @@
+/** The core behind one exported function, compiled to WebAssembly. Calls no interface of the browser. */
+package steening.phone;
