@@ -2,9 +2,8 @@ package steening.journal;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,8 +15,8 @@ record Corrections(Map<String, List<Entry>> claims, List<List<Entry>> rivals, Li
       Comparator.comparingLong((Entry e) -> e.recordedAt().epochMillis()).thenComparing(Entry.ORDER);
 
   static Corrections among(List<Entry> ordered, Map<String, Entry> byId) {
-    Map<String, List<Entry>> claims = new HashMap<>();
-    Set<String> replaced = new HashSet<>();
+    Map<String, List<Entry>> claims = new LinkedHashMap<>();
+    Set<String> replaced = new LinkedHashSet<>();
     for (Entry entry : ordered) {
       for (String target : entry.replaces()) {
         claims.computeIfAbsent(target, t -> new ArrayList<>()).add(entry);
@@ -27,7 +26,7 @@ record Corrections(Map<String, List<Entry>> claims, List<List<Entry>> rivals, Li
     }
     List<Entry> holding = ordered.stream().filter(e -> !e.isWithdrawal() && !replaced.contains(e.id())).toList();
     List<List<Entry>> rivals = lines(holding, byId).values().stream().filter(line -> line.size() > 1).toList();
-    Set<String> losing = new HashSet<>();
+    Set<String> losing = new LinkedHashSet<>();
     for (List<Entry> line : rivals) for (Entry rival : line.subList(0, line.size() - 1)) losing.add(rival.id());
     return new Corrections(claims, rivals, holding.stream().filter(e -> !losing.contains(e.id())).toList());
   }

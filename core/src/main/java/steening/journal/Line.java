@@ -5,7 +5,7 @@ import com.eclipsesource.json.JsonObject;
 import com.eclipsesource.json.JsonValue;
 import com.eclipsesource.json.ParseException;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,7 +32,7 @@ final class Line {
     }
     if (!value.isObject()) throw UnreadableEntry.notAnObject();
     JsonObject parts = value.asObject();
-    Set<String> seen = new HashSet<>();
+    Set<String> seen = new LinkedHashSet<>();
     for (String name : parts.names()) {
       if (!Part.isKey(name)) throw UnreadableEntry.unknown(name);
       if (!seen.add(name)) throw UnreadableEntry.twice(name);

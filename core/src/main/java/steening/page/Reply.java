@@ -1,5 +1,7 @@
 package steening.page;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import steening.journal.Entry;
@@ -19,7 +21,7 @@ public record Reply(
   private static final String HTML = "text/html; charset=utf-8";
 
   public Reply {
-    cookies = Map.copyOf(cookies);
+    cookies = Collections.unmodifiableMap(new LinkedHashMap<>(cookies));
     entries = List.copyOf(entries);
   }
 

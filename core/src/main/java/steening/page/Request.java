@@ -1,5 +1,7 @@
 package steening.page;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -12,8 +14,8 @@ import java.util.Map;
  */
 public record Request(String method, String path, Map<String, String> values, Map<String, String> cookies) {
   public Request {
-    values = Map.copyOf(values);
-    cookies = Map.copyOf(cookies);
+    values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    cookies = Collections.unmodifiableMap(new LinkedHashMap<>(cookies));
   }
 
   public String value(String name) {
