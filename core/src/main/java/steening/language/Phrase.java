@@ -23,6 +23,11 @@ public record Phrase(String english, String spanish, List<Object> arguments) imp
     return new Phrase("{0}", "{0}", List.of(text));
   }
 
+  /** The same words about other things. */
+  public Phrase about(Object... others) {
+    return new Phrase(english, spanish, List.of(others));
+  }
+
   @Override
   public String shownTo(Reader reader) {
     String pattern = reader.language() == Language.SPANISH ? spanish : english;

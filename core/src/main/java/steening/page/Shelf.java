@@ -1,6 +1,7 @@
 package steening.page;
 
 import java.util.List;
+import steening.job.Job;
 import steening.journal.Journal;
 
 /** The journals of the firm, as a shell holds them. */
@@ -10,4 +11,9 @@ public interface Shelf {
 
   /** The journal of a well; empty when there is none of that id. */
   Journal journal(String well);
+
+  /** The well folded. A shell may remember what it folded as long as the journal is the same. */
+  default Job job(String well) {
+    return Job.of(well, journal(well));
+  }
 }

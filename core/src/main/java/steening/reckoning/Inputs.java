@@ -6,6 +6,7 @@ import java.util.Optional;
 import steening.field.CountField;
 import steening.field.Field;
 import steening.field.QuantityField;
+import steening.field.Valued;
 import steening.journal.Body;
 import steening.language.Phrase;
 import steening.quantity.Dimension;
@@ -14,14 +15,14 @@ import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 
-/** What a reckoning is given: amounts and counts by the field they are declared as, or the texts that were typed. */
+/** What a reckoning is given: values by the field they are declared as, or the texts that were typed. */
 public final class Inputs {
   private final Body typed;
-  private final Map<Field, Quantity> amounts;
+  private final Map<Field, Object> values;
 
-  private Inputs(Body typed, Map<Field, Quantity> amounts) {
+  private Inputs(Body typed, Map<Field, Object> values) {
     this.typed = typed;
-    this.amounts = amounts;
+    this.values = values;
   }
 
   /** Inputs as texts that were read and taken by their fields. */
@@ -33,42 +34,37 @@ public final class Inputs {
     return of(Body.EMPTY);
   }
 
-  public Inputs with(QuantityField field, Quantity quantity) {
-    return withAmount(field, quantity);
-  }
-
-  public Inputs with(CountField field, int count) {
-    return withAmount(field, new Measure(Dimension.NUMBER, count));
-  }
-
-  /** Text for a field that holds neither an amount nor a count. */
-  public Inputs with(Field field, String text) {
-    return new Inputs(typed.with(field.name(), text), amounts);
-  }
-
-  private Inputs withAmount(Field field, Quantity quantity) {
-    Map<Field, Quantity> more = new LinkedHashMap<>(amounts);
-    more.put(field, quantity);
+  public <T> Inputs with(Valued<T> field, T value) {
+    Map<Field, Object> more = new LinkedHashMap<>(values);
+    more.put(field, value);
     return new Inputs(typed, more);
   }
 
-  public Optional<Quantity> find(QuantityField field) {
-    Quantity amount = amounts.get(field);
-    return amount != null ? Optional.of(amount) : field.in(typed);
+  /** Text as it would have been typed. */
+  public Inputs with(Field field, String text) {
+    return new Inputs(typed.with(field.name(), text), values);
+  }
+
+  public <T> Optional<T> find(Valued<T> field) {
+    Object held = values.get(field);
+    if (held == null) return field.in(typed);
+    @SuppressWarnings("unchecked") // only with() puts a value in, under its own field
+    T value = (T) held;
+    return Optional.of(value);
+  }
+
+  /** The value of a required field. */
+  public <T> T value(Valued<T> field) {
+    return find(field).orElseThrow(() -> new IllegalArgumentException("nothing given for " + field.name()));
   }
 
   /** The amount of a required field. */
   public Quantity amount(QuantityField field) {
-    return find(field).orElseThrow(() -> new IllegalArgumentException("nothing given for " + field.name()));
+    return value(field);
   }
 
   public Length length(QuantityField field) {
     return (Length) amount(field);
-  }
-
-  public Optional<Integer> find(CountField field) {
-    Quantity amount = amounts.get(field);
-    return amount != null ? Optional.of((int) amount.coherent()) : field.in(typed);
   }
 
   public Optional<String> text(Field field) {
@@ -86,8 +82,7 @@ public final class Inputs {
   }
 
   public Term given(String symbol, CountField field) {
-    int count = find(field).orElseThrow(() -> new IllegalArgumentException("nothing given for " + field.name()));
-    return count(symbol, field.label(), count);
+    return count(symbol, field.label(), value(field));
   }
 
   /** A count that no field holds. */

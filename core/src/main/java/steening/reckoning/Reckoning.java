@@ -3,6 +3,7 @@ package steening.reckoning;
 import java.util.List;
 import java.util.function.Function;
 import steening.field.Field;
+import steening.field.Kind;
 import steening.language.Phrase;
 
 /**
@@ -31,6 +32,11 @@ public record Reckoning(
     validity = List.copyOf(validity);
   }
 
+  /** The inputs as a form, for a page or a command that reads what was typed. */
+  public Kind form() {
+    return new Kind(name, 1, title, inputs);
+  }
+
   /**
    * The answers for these inputs.
    *
@@ -39,8 +45,7 @@ public record Reckoning(
   public Outcome of(Inputs inputs) {
     Outcome outcome = method.apply(inputs);
     for (Term term : outcome.answers().values()) {
-      double value = term.quantity().coherent();
-      if (Double.isNaN(value) || Double.isInfinite(value)) {
+      if (!term.isFinite()) {
         throw new NotReckonable(
             Phrase.of("{0}: these numbers give no finite answer.", "{0}: estos números no dan un resultado finito.", title));
       }

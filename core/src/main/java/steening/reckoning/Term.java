@@ -71,7 +71,8 @@ public final class Term {
   }
 
   public Term times(Term other) {
-    return Operation.MULTIPLY.of(this, other);
+    if (isUnity()) return other;
+    return other.isUnity() ? this : Operation.MULTIPLY.of(this, other);
   }
 
   public Term times(double factor) {
@@ -140,6 +141,12 @@ public final class Term {
     return scale.dimension().of(scale.us().toCoherent(us));
   }
 
+  /** Whether this term and all that it rests on are finite numbers. */
+  boolean isFinite() {
+    boolean here = Math.abs(us) <= Double.MAX_VALUE && Math.abs(metric) <= Double.MAX_VALUE;
+    return here && parts.stream().allMatch(Term::isFinite);
+  }
+
   public String symbol() {
     return symbol;
   }
@@ -150,6 +157,11 @@ public final class Term {
 
   public Scale scale() {
     return scale;
+  }
+
+  /** A factor of one in both systems, which nobody writes. */
+  private boolean isUnity() {
+    return sort == Sort.NUMBER && us == 1 && metric == 1;
   }
 
   Unit unit(UnitSystem system) {

@@ -1,0 +1,47 @@
+package steening.page;
+
+import static j2html.TagCreator.dd;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.dl;
+import static j2html.TagCreator.dt;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.section;
+import static j2html.TagCreator.strong;
+import static j2html.TagCreator.text;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.List;
+import steening.finding.Finding;
+import steening.language.Phrase;
+import steening.language.Reader;
+
+/** Findings, each with its weight in words first, so that it is read without colour. */
+final class FindingBlock {
+  private FindingBlock() {}
+
+  static DomContent all(List<Finding> findings, Reader reader) {
+    return section(each(findings, finding -> one(finding, reader))).withClass("findings");
+  }
+
+  private static DomContent one(Finding finding, Reader reader) {
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(p(strong(finding.weight().label().shownTo(reader)), text(" " + finding.text().shownTo(reader))));
+    List<DomContent> pairs = new ArrayList<>();
+    finding.measured().ifPresent(figure -> pair(pairs, Words.MEASURED, figure.shownTo(reader), reader));
+    finding.expected().ifPresent(figure -> pair(pairs, Words.EXPECTED, figure.shownTo(reader), reader));
+    finding.cause().ifPresent(cause -> pair(pairs, Words.CAUSE, cause.shownTo(reader), reader));
+    finding.next().ifPresent(next -> pair(pairs, Words.DO_NOW, next.shownTo(reader), reader));
+    if (!pairs.isEmpty()) parts.add(dl(pairs.toArray(DomContent[]::new)));
+    finding.working().ifPresent(outcome -> parts.add(WorkingBlock.of(outcome, reader)));
+    return div(parts.toArray(DomContent[]::new))
+        .withClass("finding " + finding.weight().code())
+        .attr("data-code", finding.code());
+  }
+
+  private static void pair(List<DomContent> pairs, Phrase label, String text, Reader reader) {
+    pairs.add(dt(label.shownTo(reader)));
+    pairs.add(dd(text));
+  }
+}

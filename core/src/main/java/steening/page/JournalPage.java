@@ -1,0 +1,99 @@
+package steening.page;
+
+import static j2html.TagCreator.a;
+import static j2html.TagCreator.button;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.form;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.input;
+import static j2html.TagCreator.label;
+import static j2html.TagCreator.li;
+import static j2html.TagCreator.nav;
+import static j2html.TagCreator.ol;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.span;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import steening.field.Kind;
+import steening.job.Job;
+import steening.job.Stages;
+import steening.job.WellName;
+import steening.journal.Dates;
+import steening.journal.Entry;
+
+/** Every entry of a well as it was typed, the replaced ones struck through, and the page to correct one. */
+final class JournalPage {
+  private JournalPage() {}
+
+  static Reply answer(Visit visit, Job job) {
+    String name = WellName.of(job.journal());
+    List<Entry> entries = new ArrayList<>(job.journal().entries());
+    Collections.reverse(entries);
+    return Reply.page(Layout.page(
+        visit, name,
+        h1(visit.say(Words.JOURNAL)),
+        nav(a(name).withHref("/well/" + job.well().id())).withClass("others"),
+        ol(each(entries, entry -> li(one(visit, job, entry)).withId("entry-" + entry.id()))).withClass("journal")));
+  }
+
+  /** The page on which one entry is corrected or withdrawn. */
+  static Reply correct(Visit visit, Job job, Entry entry, Optional<EntryForm> sent) {
+    String address = "/well/" + job.well().id();
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(h1(visit.say(Words.CORRECT)));
+    parts.add(nav(a(WellName.of(job.journal())).withHref(address)).withClass("others"));
+    parts.add(div(one(visit, job, entry)).withClass("journal"));
+    Optional<Kind> kind = Stages.kind(entry.kind());
+    if (kind.isPresent()) {
+      EntryForm form = sent.orElseGet(() -> new EntryForm(
+          kind.get(), address + "/entries", Writing.typedOf(entry), Map.of(), Optional.empty()));
+      parts.add(h2(visit.say(kind.get().title())));
+      parts.add(form.shown(visit));
+    }
+    parts.add(h2(visit.say(Words.WITHDRAW)));
+    parts.add(form(
+            div(label(span(visit.say(Words.WHY))).withFor("why"), input().withType("text").withName("why").withId("why")).withClass("field"),
+            button(visit.say(Words.WITHDRAW)))
+        .withMethod("post")
+        .withAction(address + "/entry/" + entry.id() + "/withdrawal")
+        .withClass("entry"));
+    return Reply.page(sent.isPresent() ? 422 : 200, Layout.page(visit, visit.say(Words.CORRECT), parts.toArray(DomContent[]::new)));
+  }
+
+  private static DomContent one(Visit visit, Job job, Entry entry) {
+    List<DomContent> parts = new ArrayList<>();
+    String title = entry.isWithdrawal() ? visit.say(Words.WITHDRAW) : Stages.kind(entry.kind()).map(k -> visit.say(k.title())).orElse(entry.kind());
+    parts.add(p(
+        span(Dates.format(entry.happenedAt().date()) + " " + entry.happenedAt().clock()).withClass("when"),
+        span(title).withClass("title"),
+        span(entry.who()).withClass("who"),
+        span(state(visit, job, entry)).withClass("state")));
+    parts.add(p(each(entry.body().values().entrySet(), value -> span(fieldName(entry, value.getKey(), visit) + ": " + value.getValue()).withClass("value"))));
+    if (!entry.isWithdrawal() && job.journal().replacementsOf(entry).isEmpty()) {
+      parts.add(a(visit.say(Words.CORRECT)).withHref("/well/" + job.well().id() + "/entry/" + entry.id()));
+    }
+    boolean replaced = !job.journal().replacementsOf(entry).isEmpty();
+    return div(parts.toArray(DomContent[]::new)).withClass(replaced ? "entry-line replaced" : "entry-line");
+  }
+
+  private static String fieldName(Entry entry, String field, Visit visit) {
+    return Stages.kind(entry.kind()).flatMap(k -> k.field(field)).map(f -> visit.say(f.label())).orElse(field);
+  }
+
+  private static String state(Visit visit, Job job, Entry entry) {
+    List<Entry> replacements = job.journal().replacementsOf(entry);
+    if (!replacements.isEmpty()) {
+      boolean withdrawn = replacements.stream().allMatch(Entry::isWithdrawal);
+      return visit.say(withdrawn ? Words.WITHDRAWN : Words.CORRECTED);
+    }
+    if (job.journal().waiting().contains(entry)) return visit.say(Words.WAITING);
+    return entry.replaces().isEmpty() ? "" : visit.say(Words.CORRECTION);
+  }
+}

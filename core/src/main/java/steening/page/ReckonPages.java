@@ -1,0 +1,103 @@
+package steening.page;
+
+import static j2html.TagCreator.a;
+import static j2html.TagCreator.button;
+import static j2html.TagCreator.dd;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.dl;
+import static j2html.TagCreator.dt;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.form;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.input;
+import static j2html.TagCreator.li;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.section;
+import static j2html.TagCreator.span;
+import static j2html.TagCreator.ul;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import steening.field.Field;
+import steening.field.Kind;
+import steening.field.Reading;
+import steening.job.Stages;
+import steening.journal.Body;
+import steening.language.Phrase;
+import steening.quantity.Figure;
+import steening.reckoning.Answer;
+import steening.reckoning.Inputs;
+import steening.reckoning.NotReckonable;
+import steening.reckoning.Outcome;
+import steening.reckoning.Reckoning;
+import steening.stage.Stage;
+
+/** The reckonings without any well, for the cab of the truck. */
+final class ReckonPages {
+  /** Sent with every form, so that a first visit is told from one with empty fields. */
+  private static final String SENT = "sent";
+
+  private ReckonPages() {}
+
+  static Reply list(Visit visit) {
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(h1(visit.say(Words.RECKON)));
+    for (Stage stage : Stages.all()) {
+      if (stage.reckonings().isEmpty()) continue;
+      parts.add(section(
+              h2(visit.say(stage.title())),
+              ul(each(stage.reckonings(), r -> li(a(span(visit.say(r.title())).withClass("name")).withHref("/reckon/" + r.name())))))
+          .withClass("wells"));
+    }
+    return Reply.page(Layout.page(visit, visit.say(Words.RECKON), parts.toArray(DomContent[]::new)));
+  }
+
+  static Reply one(Visit visit, Reckoning reckoning) {
+    Map<String, String> typed = visit.request().values();
+    Kind fields = reckoning.form();
+    boolean sent = typed.containsKey(SENT);
+    Map<Field, Reading> readings = sent ? fields.read(typed, visit.reader()) : Map.of();
+    Optional<Body> body = sent ? fields.body(readings, "") : Optional.empty();
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(h1(visit.say(reckoning.title())));
+    body.ifPresent(b -> parts.add(answer(visit, reckoning, b)));
+    parts.add(asked(visit, fields, typed, readings));
+    return Reply.page(sent && body.isEmpty() ? 422 : 200, Layout.page(visit, visit.say(reckoning.title()), parts.toArray(DomContent[]::new)));
+  }
+
+  private static DomContent asked(Visit visit, Kind fields, Map<String, String> typed, Map<Field, Reading> readings) {
+    String sure = typed.getOrDefault(Kind.SURE.name(), "");
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(button(visit.say(Words.RECKON_IT)).withClass("unseen").attr("tabindex", "-1").attr("aria-hidden", "true"));
+    parts.add(input().withType("hidden").withName(SENT).withValue("1"));
+    parts.add(input().withType("hidden").withName(Kind.SURE.name()).withValue(sure));
+    for (Field field : fields.fields()) {
+      parts.add(FieldInput.of(field, typed.getOrDefault(field.name(), ""), readings.get(field), sure, visit.reader()));
+    }
+    parts.add(button(visit.say(Words.RECKON_IT)).withClass("main"));
+    return form(parts.toArray(DomContent[]::new)).withMethod("get").withClass("entry");
+  }
+
+  private static DomContent answer(Visit visit, Reckoning reckoning, Body body) {
+    try {
+      Outcome outcome = reckoning.of(Inputs.of(body));
+      List<DomContent> lines = new ArrayList<>();
+      for (Answer answer : reckoning.answers()) {
+        if (!outcome.answers().containsKey(answer.name())) continue;
+        Figure figure = outcome.figure(answer.name());
+        lines.add(div(dt(visit.say(answer.label())), dd(span(figure.shownTo(visit.reader())).withClass("number"))));
+      }
+      List<DomContent> parts = new ArrayList<>();
+      parts.add(dl(lines.toArray(DomContent[]::new)).withClass("facts"));
+      for (Phrase remark : outcome.remarks()) parts.add(p(visit.say(remark)).withClass("sentence"));
+      parts.add(WorkingBlock.whole(reckoning, outcome, visit.reader()));
+      return section(parts.toArray(DomContent[]::new)).withClass("next").attr("role", "status");
+    } catch (NotReckonable contradiction) {
+      return p(visit.say(contradiction.sentence())).withClass("sentence").attr("role", "alert");
+    }
+  }
+}

@@ -1,0 +1,51 @@
+package steening.page;
+
+import static j2html.TagCreator.caption;
+import static j2html.TagCreator.dd;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.dl;
+import static j2html.TagCreator.dt;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.figure;
+import static j2html.TagCreator.rawHtml;
+import static j2html.TagCreator.span;
+import static j2html.TagCreator.tbody;
+import static j2html.TagCreator.td;
+import static j2html.TagCreator.th;
+import static j2html.TagCreator.thead;
+import static j2html.TagCreator.tr;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.List;
+import steening.drawing.Chart;
+import steening.drawing.ChartDrawing;
+import steening.language.Reader;
+import steening.stage.Sheet;
+
+/** What a stage has to show. */
+final class SheetBlock {
+  private SheetBlock() {}
+
+  static DomContent of(Sheet sheet, Reader reader) {
+    List<DomContent> parts = new ArrayList<>();
+    if (!sheet.lines().isEmpty()) parts.add(dl(each(sheet.lines(), line -> line(line, reader))).withClass("facts"));
+    for (Sheet.Table table : sheet.tables()) parts.add(div(table(table, reader)).withClass("scroll"));
+    for (Chart chart : sheet.charts()) parts.add(figure(rawHtml(ChartDrawing.draw(chart, reader))));
+    return div(parts.toArray(DomContent[]::new)).withClass("sheet");
+  }
+
+  private static DomContent line(Sheet.Line line, Reader reader) {
+    List<DomContent> value = new ArrayList<>();
+    value.add(span(line.value().shownTo(reader)).withClass("value"));
+    line.working().ifPresent(outcome -> value.add(WorkingBlock.of(outcome, reader)));
+    return div(dt(line.label().shownTo(reader)), dd(value.toArray(DomContent[]::new)));
+  }
+
+  private static DomContent table(Sheet.Table table, Reader reader) {
+    return j2html.TagCreator.table(
+        caption(table.title().shownTo(reader)),
+        thead(tr(each(table.heads(), head -> th(head.shownTo(reader)).attr("scope", "col")))),
+        tbody(each(table.rows(), row -> tr(each(row, cell -> td(cell.shownTo(reader)))))));
+  }
+}

@@ -1,0 +1,111 @@
+package steening.page;
+
+import static j2html.TagCreator.a;
+import static j2html.TagCreator.details;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.figure;
+import static j2html.TagCreator.h1;
+import static j2html.TagCreator.h2;
+import static j2html.TagCreator.nav;
+import static j2html.TagCreator.p;
+import static j2html.TagCreator.rawHtml;
+import static j2html.TagCreator.section;
+import static j2html.TagCreator.span;
+import static j2html.TagCreator.summary;
+import static j2html.TagCreator.text;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.List;
+import steening.drawing.Section;
+import steening.field.Kind;
+import steening.finding.Expectation;
+import steening.finding.Finding;
+import steening.finding.Weight;
+import steening.job.Job;
+import steening.job.Stages;
+import steening.job.WellName;
+import steening.stage.Sheet;
+import steening.stage.Stage;
+
+/** One well: what to do next and what to expect, the form for it, the section, and all that is known so far. */
+final class WellPage {
+  private WellPage() {}
+
+  static Reply answer(Visit visit, Job job, Stage stage, EntryForm form, int status) {
+    List<Finding> findings = job.findings();
+    List<Finding> heavy = findings.stream().filter(f -> f.weight() == Weight.STOP).toList();
+    List<Finding> light = findings.stream().filter(f -> f.weight() != Weight.STOP).toList();
+    List<DomContent> work = new ArrayList<>();
+    if (visit.request().values().containsKey("saved")) work.add(saved(visit, job));
+    if (!heavy.isEmpty()) work.add(FindingBlock.all(heavy, visit.reader()));
+    work.add(next(visit, job, stage, form));
+    if (!light.isEmpty()) work.add(section(h2(visit.say(Words.FINDINGS)), FindingBlock.all(light, visit.reader())));
+    work.add(SoFar.of(visit, job, stage));
+    DomContent drawing = section(
+            h2(visit.say(Words.SECTION)), figure(rawHtml(Section.draw(job.well(), visit.reader()))).withClass("section"))
+        .withClass("drawing");
+    String name = WellName.of(job.journal());
+    return Reply.page(
+        status,
+        Layout.page(
+            visit, name,
+            h1(name),
+            StageNav.of(visit, job, stage),
+            div(div(work.toArray(DomContent[]::new)).withClass("work"), drawing).withClass("well")));
+  }
+
+  private static DomContent saved(Visit visit, Job job) {
+    String id = visit.request().value("saved");
+    return p(
+            text(visit.say(Words.TAKEN_DOWN) + " "),
+            a(visit.say(Words.CORRECT)).withHref("/well/" + job.well().id() + "/entry/" + id))
+        .withClass("saved")
+        .attr("role", "status");
+  }
+
+  private static DomContent next(Visit visit, Job job, Stage stage, EntryForm form) {
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(h2(visit.say(form.kind().title())));
+    for (Expectation expectation : stage.expectations(job.well())) parts.add(expectation(visit, expectation));
+    parts.add(form.shown(visit));
+    List<Kind> others = stage.kinds().stream().filter(k -> k != form.kind()).toList();
+    if (!others.isEmpty()) {
+      String address = "/well/" + job.well().id() + "/" + stage.name() + "?kind=";
+      parts.add(nav(span(visit.say(Words.ALSO_HERE)).withClass("label"), each(others, k -> a(visit.say(k.title())).withHref(address + k.name() + "#entry")))
+          .withClass("others"));
+    }
+    return section(parts.toArray(DomContent[]::new)).withClass("next");
+  }
+
+  private static DomContent expectation(Visit visit, Expectation expectation) {
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(span(visit.say(Words.EXPECT) + ": " + visit.say(expectation.what())).withClass("what"));
+    parts.add(span(expectation.figure().shownTo(visit.reader())).withClass("number"));
+    expectation.band().ifPresent(b -> parts.add(span(visit.say(Words.GIVE_OR_TAKE.about(b))).withClass("band")));
+    parts.add(WorkingBlock.of(expectation.working(), visit.reader()));
+    return div(parts.toArray(DomContent[]::new)).withClass("expectation");
+  }
+
+  /** What every stage has to show, the present one open, and the way to journal and papers. */
+  private static final class SoFar {
+    static DomContent of(Visit visit, Job job, Stage present) {
+      List<DomContent> parts = new ArrayList<>();
+      parts.add(h2(visit.say(Words.SO_FAR)));
+      for (Stage stage : Stages.all()) {
+        Sheet sheet = stage.sheet(job.well());
+        if (!sheet.isEmpty()) {
+          parts.add(details(summary(visit.say(stage.title())), SheetBlock.of(sheet, visit.reader())).withCondOpen(stage == present));
+        }
+      }
+      String address = "/well/" + job.well().id();
+      parts.add(nav(
+              a(visit.say(Words.JOURNAL)).withHref(address + "/journal"),
+              a(visit.say(Words.LOAD_LIST)).withHref(address + "/load-list"),
+              a(visit.say(Words.REPORT)).withHref(address + "/report.pdf"))
+          .withClass("others"));
+      return section(parts.toArray(DomContent[]::new)).withClass("so-far");
+    }
+  }
+}
