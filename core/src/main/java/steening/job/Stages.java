@@ -5,10 +5,14 @@ import java.util.Optional;
 import steening.field.Kind;
 import steening.reckoning.Reckoning;
 import steening.stage.Stage;
+import steening.stage.casing.CasingStage;
+import steening.stage.drilling.DrillingStage;
 
 /** The register of stages, in the order of the job. To add a stage is to add its room and one line here. */
 public final class Stages {
-  private static final List<Stage> ALL = List.of();
+  private static final List<Stage> ALL = List.of(
+      new DrillingStage(),
+      new CasingStage());
 
   private Stages() {}
 

@@ -1,0 +1,110 @@
+package steening.stage.drilling;
+
+import java.util.Optional;
+import steening.bore.Reach;
+import steening.field.ChoiceField;
+import steening.journal.Body;
+import steening.journal.Entry;
+import steening.quantity.Density;
+import steening.quantity.FlowRate;
+import steening.quantity.Length;
+import steening.quantity.Measure;
+import steening.well.GroundLog;
+import steening.well.Hole;
+import steening.well.Material;
+import steening.well.Stratum;
+import steening.well.Well;
+
+/** The well after one more entry of this stage. */
+final class DrillingFold {
+  private DrillingFold() {}
+
+  static Well fold(Well well, Entry entry) {
+    Body body = entry.body();
+    return switch (entry.kind()) {
+      case "drilling" -> and(well, rig(body, entry.id()));
+      case "rod" -> and(well, rod(body, entry.id()));
+      case "hole" -> hole(well, entry);
+      case "mud" -> and(well, mud(well, body, entry.id()));
+      case "log" -> log(well, entry);
+      default -> well;
+    };
+  }
+
+  private static Well and(Well well, Drilling.Rig rig) {
+    return well.with(Drilling.PART, well.get(Drilling.PART).with(rig));
+  }
+
+  private static Well and(Well well, Drilling.Rod rod) {
+    return well.with(Drilling.PART, well.get(Drilling.PART).with(rod));
+  }
+
+  private static Well and(Well well, Drilling.Mud mud) {
+    return well.with(Drilling.PART, well.get(Drilling.PART).with(mud));
+  }
+
+  private static Drilling.Rig rig(Body body, String id) {
+    return new Drilling.Rig(
+        DrillingEntries.BIT.length(body).orElseThrow(),
+        DrillingEntries.ROD.length(body).orElseThrow(),
+        (FlowRate) DrillingEntries.PUMP_RATE.in(body).orElseThrow(),
+        DrillingEntries.PIT_AREA.in(body),
+        id);
+  }
+
+  private static Drilling.Rod rod(Body body, String id) {
+    return new Drilling.Rod(
+        DrillingEntries.ROD_NUMBER.in(body).orElseThrow(),
+        DrillingEntries.ROD_LENGTH.length(body).orElseThrow(),
+        DrillingEntries.ROD_DEPTH.length(body).orElseThrow(),
+        id);
+  }
+
+  private static Well hole(Well well, Entry entry) {
+    Length from = DrillingEntries.HOLE_FROM.length(entry.body()).orElseThrow();
+    Length to = DrillingEntries.HOLE_TO.length(entry.body()).orElseThrow();
+    Length diameter = DrillingEntries.HOLE_DIAMETER.length(entry.body()).orElseThrow();
+    if (!to.isMoreThan(from)) return upsideDown(well, from, to, entry);
+    Drilling.Stretch stretch = new Drilling.Stretch(new Reach(from, to, diameter), entry.id());
+    return well.with(Hole.PART, well.get(Hole.PART).drilled(from, to, diameter, entry.happenedAt()))
+        .with(Drilling.PART, well.get(Drilling.PART).with(stretch));
+  }
+
+  private static Drilling.Mud mud(Well well, Body body, String id) {
+    return new Drilling.Mud(
+        (Density) DrillingEntries.MUD_WEIGHT.in(body).orElseThrow(),
+        DrillingEntries.MUD_FUNNEL.in(body).map(q -> (Measure) q),
+        DrillingEntries.MUD_SAND.in(body).map(q -> (Measure) q),
+        DrillingEntries.PIT_DROP.length(body),
+        depthSoFar(well),
+        id);
+  }
+
+  private static Well log(Well well, Entry entry) {
+    Body body = entry.body();
+    Length from = DrillingEntries.LOG_FROM.length(body).orElseThrow();
+    Length to = DrillingEntries.LOG_TO.length(body).orElseThrow();
+    if (!to.isMoreThan(from)) return upsideDown(well, from, to, entry);
+    Stratum stratum = new Stratum(
+        from,
+        to,
+        Material.of(DrillingEntries.LOG_MATERIAL.in(body).orElseThrow().code()),
+        words(DrillingEntries.LOG_COLOUR.text(body), DrillingEntries.LOG_DESCRIPTION.text(body)),
+        DrillingEntries.LOG_WATER.in(body).map(ChoiceField.Option::code).orElse("no").equals("yes"),
+        entry.id());
+    return well.with(GroundLog.PART, well.get(GroundLog.PART).with(stratum));
+  }
+
+  private static Well upsideDown(Well well, Length from, Length to, Entry entry) {
+    return well.with(Drilling.PART, well.get(Drilling.PART).with(new Drilling.UpsideDown(from, to, entry.id())));
+  }
+
+  /** How deep the hole is by the deepest thing that was said about it. */
+  private static Length depthSoFar(Well well) {
+    return well.get(Hole.PART).depth().max(well.get(GroundLog.PART).bottom()).max(well.get(Drilling.PART).rodDepth());
+  }
+
+  private static String words(Optional<String> colour, Optional<String> description) {
+    return colour.map(c -> description.map(d -> c + ", " + d).orElse(c)).or(() -> description).orElse("");
+  }
+}

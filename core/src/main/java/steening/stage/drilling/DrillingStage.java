@@ -1,0 +1,65 @@
+package steening.stage.drilling;
+
+import java.util.List;
+import steening.field.Kind;
+import steening.journal.Entry;
+import steening.language.Phrase;
+import steening.quantity.Length;
+import steening.stage.Progress;
+import steening.stage.Stage;
+import steening.well.CasingString;
+import steening.well.GroundLog;
+import steening.well.Hole;
+import steening.well.Plan;
+import steening.well.Well;
+
+/** Drilling: from the rig set up to the hole logged to its bottom. */
+public final class DrillingStage implements Stage {
+  static final String NAME = "drilling";
+
+  @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
+  public Phrase title() {
+    return Phrase.of("Drilling", "Perforación");
+  }
+
+  @Override
+  public List<Kind> kinds() {
+    return DrillingEntries.ALL;
+  }
+
+  @Override
+  public Well fold(Well well, Entry entry) {
+    return DrillingFold.fold(well, entry);
+  }
+
+  /** Done once something is lowered into the hole, or once it is as deep as planned and logged to the bottom. */
+  @Override
+  public Progress progress(Well well) {
+    Hole hole = well.get(Hole.PART);
+    GroundLog log = well.get(GroundLog.PART);
+    boolean lowered = !well.get(CasingString.PART).pieces().isEmpty();
+    Length planned = well.get(Plan.PART).length(Plan.DEPTH).orElse(Length.ZERO);
+    boolean deepEnough = hole.isBegun() && !hole.depth().isLessThan(planned) && !log.bottom().isLessThan(hole.depth());
+    if (hole.isBegun() && (lowered || deepEnough)) return Progress.DONE;
+    boolean begun = hole.isBegun() || !log.strata().isEmpty() || !well.get(Drilling.PART).equals(Drilling.PART.empty());
+    return begun ? Progress.UNDER_WAY : Progress.NOT_BEGUN;
+  }
+
+  /** The rig first, then rod and log by turns, the hole once it is deep enough. */
+  @Override
+  public String nextKind(Well well) {
+    Drilling drilling = well.get(Drilling.PART);
+    Length logged = well.get(GroundLog.PART).bottom();
+    Length drilled = drilling.rodDepth().max(well.get(Hole.PART).depth());
+    boolean deepEnough = well.get(Plan.PART).length(Plan.DEPTH).map(d -> !drilled.isLessThan(d)).orElse(false);
+    if (drilling.rig().isEmpty()) return DrillingEntries.DRILLING.name();
+    if (drilled.isMoreThan(logged)) return DrillingEntries.LOG.name();
+    if (deepEnough && well.get(Hole.PART).depth().isLessThan(drilled)) return DrillingEntries.HOLE.name();
+    return DrillingEntries.ROD_DOWN.name();
+  }
+}
