@@ -1,5 +1,6 @@
 package steening.well;
 
+import java.util.List;
 import java.util.Optional;
 import steening.bore.Bore;
 import steening.field.QuantityField;
@@ -7,8 +8,11 @@ import steening.journal.Body;
 import steening.language.Phrase;
 import steening.quantity.FlowRate;
 import steening.quantity.Length;
+import steening.quantity.Mass;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
+import steening.quantity.Unit;
+import steening.quantity.Volume;
 
 /** The design the crew builds to. Its fields are declared here because most stages compare themselves with it. */
 public record Plan(Body body) {
@@ -42,6 +46,29 @@ public record Plan(Body body) {
       .between("0 ft", "6000 ft").usually("0 ft", "20 ft");
   public static final QuantityField RATE = amount("rate", Scale.FLOW, "rate wanted", "gasto deseado", "12 gpm", "0.8 L/s")
       .between("0.1 gpm", "5000 gpm").usually("0.5 gpm", "60 gpm");
+
+  public static final QuantityField BAG_VOLUME = amount("bag-volume", Scale.VOLUME, "volume of a bag of pack", "volumen de un saco de filtro", "0.50 ft3", "0.0142 m3")
+      .between("0.01 ft3", "100 ft3").usually("0.3 ft3", "1.2 ft3").optional();
+  public static final QuantityField CHIPS_BAG_VOLUME = amount("chips-bag-volume", Scale.VOLUME, "volume of a bag of chips", "volumen de un saco de pellets", "0.69 ft3", "0.0195 m3")
+      .between("0.01 ft3", "100 ft3").usually("0.5 ft3", "1.2 ft3").optional();
+  public static final QuantityField GROUT_SOLIDS = amount("grout-solids", Scale.WEIGHT, "dry grout in a bag", "lechada seca por saco", "50 lb", "22.7 kg")
+      .between("1 lb", "4000 lb").usually("40 lb", "100 lb").optional();
+  public static final QuantityField GROUT_WATER = amount("grout-water", Scale.LIQUID, "water for a bag of grout", "agua por saco de lechada", "24 gal", "91 L")
+      .between("0.5 gal", "1000 gal").usually("4 gal", "40 gal").optional();
+  public static final QuantityField OVERAGE = amount("overage", Scale.SHARE, "overage to load", "excedente a cargar", "25 %", "25 %")
+      .between("0 %", "300 %").usually("5 %", "60 %").optional();
+  public static final QuantityField PACK_ABOVE_LEAST = amount("pack-above-least", Scale.DEPTH, "least pack above the screen", "filtro mínimo sobre la rejilla", "3 ft", "0.9 m")
+      .between("0 ft", "500 ft").usually("1 ft", "20 ft").optional();
+  public static final QuantityField PACK_ABOVE_MOST = amount("pack-above-most", Scale.DEPTH, "most pack above the screen", "filtro máximo sobre la rejilla", "10 ft", "3 m")
+      .between("0 ft", "500 ft").usually("2 ft", "40 ft").optional();
+  public static final QuantityField COLLAPSE_SAFETY = amount("collapse-safety", Scale.NUMBER, "safety against collapse", "seguridad contra el colapso", "2", "2")
+      .between("1", "10").usually("1.5", "4").optional();
+
+  /** In the order of the form: what is built, then what it takes. */
+  public static final List<QuantityField> FIELDS = List.of(
+      HOLE, DEPTH, CASING_OUTSIDE, CASING_WALL, STICK_UP, SCREEN_TOP, SCREEN_BOTTOM, SUMP, SLOT, OPEN_AREA, PACK_TOP, CHIPS_TOP,
+      GROUT_TOP, RATE, BAG_VOLUME, CHIPS_BAG_VOLUME, GROUT_SOLIDS, GROUT_WATER, OVERAGE, PACK_ABOVE_LEAST, PACK_ABOVE_MOST,
+      COLLAPSE_SAFETY);
 
   private static QuantityField amount(String name, Scale scale, String english, String spanish, String us, String metric) {
     return QuantityField.of(name, scale, Phrase.of(english, spanish), us, metric);
@@ -84,5 +111,50 @@ public record Plan(Body body) {
     if (length(CASING_OUTSIDE).isEmpty() || stringBottom().isEmpty()) return Bore.NONE;
     Length top = Length.ZERO.minus(length(STICK_UP).orElse(Length.ZERO));
     return Bore.straight(length(CASING_OUTSIDE).get(), top, stringBottom().get());
+  }
+
+  /** Half a cubic foot where nothing is planned: 50 lb of pack sand (common practice, no source). */
+  public Volume bagVolume() {
+    return BAG_VOLUME.in(body).map(q -> (Volume) q).orElse(Volume.of(0.50, Unit.CUBIC_FOOT));
+  }
+
+  /** 0.69 cubic feet where nothing is planned: 50 lb of chips (from memory). */
+  public Volume chipsBagVolume() {
+    return CHIPS_BAG_VOLUME.in(body).map(q -> (Volume) q).orElse(Volume.of(0.69, Unit.CUBIC_FOOT));
+  }
+
+  /** 50 lb where nothing is planned. */
+  public Mass groutSolids() {
+    return GROUT_SOLIDS.in(body).map(q -> (Mass) q).orElse(Mass.of(50, Unit.POUND));
+  }
+
+  /** 24 gal to the bag where nothing is planned: high-solids bentonite at 20 %. */
+  public Volume groutWater() {
+    return GROUT_WATER.in(body).map(q -> (Volume) q).orElse(Volume.of(24, Unit.GALLON));
+  }
+
+  /** How much more is loaded than reckoned, as a share; a quarter where nothing is planned (common practice, no source). */
+  public double overage() {
+    return OVERAGE.in(body).map(Quantity::coherent).orElse(0.25);
+  }
+
+  /** Three feet where nothing is planned (common practice, no source). */
+  public Length packAboveLeast() {
+    return length(PACK_ABOVE_LEAST).orElse(Length.feet(3));
+  }
+
+  /** Where nothing is planned: as high as planned, and at least five feet. */
+  public Length packAboveMost() {
+    return length(PACK_ABOVE_MOST).orElse(plannedPackAbove().orElse(Length.ZERO).max(Length.feet(5)));
+  }
+
+  /** From the top of the screen to the top of the pack. */
+  public Optional<Length> plannedPackAbove() {
+    return length(SCREEN_TOP).flatMap(screen -> length(PACK_TOP).map(screen::minus));
+  }
+
+  /** By how much the pipe is to be stronger than the load; two where nothing is planned. */
+  public double collapseSafety() {
+    return COLLAPSE_SAFETY.in(body).map(Quantity::coherent).orElse(2.0);
   }
 }

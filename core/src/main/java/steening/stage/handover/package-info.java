@@ -1,0 +1,2 @@
+/** The handover room: the well tag and the completion. */
+package steening.stage.handover;

@@ -1,0 +1,2 @@
+/** The plan room: the design the crew builds to. */
+package steening.stage.plan;

@@ -1,0 +1,2 @@
+/** The pump room: the pump, its pipe, its pressure tank. */
+package steening.stage.pump;

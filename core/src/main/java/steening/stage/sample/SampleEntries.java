@@ -1,0 +1,39 @@
+package steening.stage.sample;
+
+import steening.field.ChoiceField;
+import steening.field.Kind;
+import steening.field.QuantityField;
+import steening.field.TextField;
+import steening.language.Phrase;
+import steening.quantity.Scale;
+
+/** A bottle of water: filled, handed over, and what the laboratory found in it. */
+final class SampleEntries {
+  static final TextField BOTTLE = TextField.of("bottle", Phrase.of("bottle number", "número de frasco"), "B-2217");
+  static final TextField LABORATORY =
+      TextField.of("laboratory", Phrase.of("laboratory", "laboratorio"), "Example County Laboratory").optional();
+  static final QuantityField TEMPERATURE = QuantityField.of(
+          "temperature", Scale.TEMPERATURE, Phrase.of("water temperature", "temperatura del agua"), "54 °F", "12 °C")
+      .between("30 °F", "212 °F").usually("34 °F", "90 °F").optional();
+  static final Kind SAMPLE =
+      Kind.of("sample", Phrase.of("Sample taken", "Muestra tomada"), BOTTLE, LABORATORY, TEMPERATURE);
+
+  /** Which bottle; the one filled last where it is left empty. */
+  static final TextField WHICH = TextField.of(
+      "bottle", Phrase.of("bottle, if not the last one", "frasco, si no es el último"), "B-2217").optional();
+  static final Kind RECEIVED =
+      Kind.of("sample-received", Phrase.of("Sample received by the laboratory", "Muestra recibida en el laboratorio"), WHICH);
+
+  static final ChoiceField COLIFORM = ChoiceField.of(
+      "coliform",
+      Phrase.of("coliform bacteria", "coliformes"),
+      ChoiceField.option("absent", "absent", "ausentes"),
+      ChoiceField.option("present", "present", "presentes"));
+  static final QuantityField NITRATE = QuantityField.of(
+          "nitrate", Scale.CONCENTRATION, Phrase.of("nitrate as nitrogen", "nitrato como nitrógeno"), "1.2 mg/L", "1.2 mg/L")
+      .between("0 mg/L", "5000 mg/L").usually("0 mg/L", "40 mg/L").optional();
+  static final Kind RESULT =
+      Kind.of("sample-result", Phrase.of("Result of the laboratory", "Resultado del laboratorio"), COLIFORM, NITRATE, WHICH);
+
+  private SampleEntries() {}
+}

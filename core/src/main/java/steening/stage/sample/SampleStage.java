@@ -1,0 +1,73 @@
+package steening.stage.sample;
+
+import java.util.List;
+import java.util.Optional;
+import steening.field.Kind;
+import steening.journal.Body;
+import steening.journal.Entry;
+import steening.language.Phrase;
+import steening.stage.Progress;
+import steening.stage.Stage;
+import steening.well.Residual;
+import steening.well.Well;
+
+/** The water sample, from the tap to the laboratory's answer. */
+public final class SampleStage implements Stage {
+  @Override
+  public String name() {
+    return "sample";
+  }
+
+  @Override
+  public Phrase title() {
+    return Phrase.of("Water sample", "Muestra de agua");
+  }
+
+  @Override
+  public List<Kind> kinds() {
+    return List.of(SampleEntries.SAMPLE, SampleEntries.RECEIVED, SampleEntries.RESULT);
+  }
+
+  @Override
+  public Well fold(Well well, Entry entry) {
+    return well.with(Samples.PART, fold(well.get(Samples.PART), well.get(Residual.PART), entry));
+  }
+
+  private static Samples fold(Samples samples, Residual residual, Entry entry) {
+    Body body = entry.body();
+    if (entry.kind().equals(SampleEntries.SAMPLE.name())) {
+      return samples.with(new Sample(
+          SampleEntries.BOTTLE.text(body).orElse(""),
+          SampleEntries.LABORATORY.text(body),
+          SampleEntries.TEMPERATURE.in(body),
+          entry.happenedAt(),
+          residual.standing(),
+          Optional.empty(),
+          Optional.empty(),
+          entry.id()));
+    }
+    Optional<String> bottle = SampleEntries.WHICH.text(body);
+    if (entry.kind().equals(SampleEntries.RECEIVED.name())) {
+      Sample.Receipt receipt = new Sample.Receipt(entry.happenedAt(), entry.id());
+      return samples.changing(bottle, entry.id(), s -> s.with(receipt));
+    }
+    boolean present = SampleEntries.COLIFORM.text(body).orElse("").equals("present");
+    Sample.Result result = new Sample.Result(present, SampleEntries.NITRATE.in(body), entry.happenedAt(), entry.id());
+    return samples.changing(bottle, entry.id(), s -> s.with(result));
+  }
+
+  @Override
+  public Progress progress(Well well) {
+    Optional<Sample> last = well.get(Samples.PART).last();
+    if (last.isEmpty()) return Progress.NOT_BEGUN;
+    boolean clean = last.get().result().isPresent() && !last.get().result().get().coliformPresent();
+    return clean ? Progress.DONE : Progress.UNDER_WAY;
+  }
+
+  @Override
+  public String nextKind(Well well) {
+    Optional<Sample> last = well.get(Samples.PART).last();
+    if (last.isEmpty() || last.get().result().isPresent()) return SampleEntries.SAMPLE.name();
+    return last.get().received().isPresent() ? SampleEntries.RESULT.name() : SampleEntries.RECEIVED.name();
+  }
+}

@@ -1,0 +1,61 @@
+package steening.stage.site;
+
+import java.util.List;
+import steening.field.Kind;
+import steening.journal.Body;
+import steening.journal.Entry;
+import steening.language.Phrase;
+import steening.quantity.Length;
+import steening.stage.Progress;
+import steening.stage.Stage;
+import steening.well.Site;
+import steening.well.Well;
+
+/** The first call and the visit to the site. */
+public final class SiteStage implements Stage {
+  @Override
+  public String name() {
+    return "site";
+  }
+
+  @Override
+  public Phrase title() {
+    return Phrase.of("Site", "Sitio");
+  }
+
+  @Override
+  public List<Kind> kinds() {
+    return List.of(SiteEntries.ENQUIRY, SiteEntries.SITE, SiteEntries.SETBACK);
+  }
+
+  @Override
+  public Well fold(Well well, Entry entry) {
+    Site site = well.get(Site.PART);
+    if (entry.kind().equals(SiteEntries.ENQUIRY.name())) return well.with(Site.PART, site.asked(SiteEntries.enquiry(entry)));
+    if (entry.kind().equals(SiteEntries.SITE.name())) return well.with(Site.PART, site.at(SiteEntries.place(entry)));
+    Body body = entry.body();
+    Setbacks.Setback setback = new Setbacks.Setback(
+        Hazard.of(Hazard.FIELD.text(body).orElse("")),
+        SiteEntries.DISTANCE.length(body).orElse(Length.ZERO),
+        SiteEntries.REQUIRED.length(body).orElse(Length.ZERO),
+        Kind.REMARK.text(body).orElse(""),
+        entry.id());
+    return well.with(Setbacks.PART, well.get(Setbacks.PART).with(setback));
+  }
+
+  @Override
+  public Progress progress(Well well) {
+    Site site = well.get(Site.PART);
+    boolean measured = !well.get(Setbacks.PART).measured().isEmpty();
+    if (site.place().isPresent() && measured) return Progress.DONE;
+    boolean begun = site.enquiry().isPresent() || site.place().isPresent() || measured;
+    return begun ? Progress.UNDER_WAY : Progress.NOT_BEGUN;
+  }
+
+  @Override
+  public String nextKind(Well well) {
+    Site site = well.get(Site.PART);
+    if (site.place().isPresent()) return SiteEntries.SETBACK.name();
+    return site.enquiry().isPresent() ? SiteEntries.SITE.name() : SiteEntries.ENQUIRY.name();
+  }
+}

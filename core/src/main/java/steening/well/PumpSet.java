@@ -1,0 +1,39 @@
+package steening.well;
+
+import java.util.Optional;
+import steening.quantity.FlowRate;
+import steening.quantity.Length;
+import steening.quantity.Pressure;
+import steening.quantity.Quantity;
+import steening.quantity.Volume;
+
+/**
+ * The pump that stands in the well, and the tank it fills.
+ *
+ * @param power of the motor
+ * @param setting depth of the intake below ground
+ * @param rate what it is to give
+ */
+public record PumpSet(
+    String model, Optional<String> serial, Quantity power, Length setting, FlowRate rate, Tank tank, DropPipe pipe, String entry) {
+  public static final Part<Optional<PumpSet>> PART = new Part<>("pump", Optional.empty());
+
+  /**
+   * The pressure tank with its switch.
+   *
+   * @param size all of its volume, air and water
+   * @param cutIn the pressure that starts the pump
+   * @param cutOut the pressure that stops it
+   * @param precharge the air in the empty tank
+   */
+  public record Tank(Volume size, Pressure cutIn, Pressure cutOut, Optional<Pressure> precharge) {}
+
+  /**
+   * The way from the pump to the tank.
+   *
+   * @param inside diameter
+   * @param length all the way to the tank
+   * @param rise of the tank above the ground at the well; negative where it stands lower
+   */
+  public record DropPipe(Optional<Length> inside, Optional<Length> length, Optional<Length> rise) {}
+}

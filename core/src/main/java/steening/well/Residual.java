@@ -1,0 +1,46 @@
+package steening.well;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.journal.Moment;
+import steening.quantity.Quantity;
+
+/**
+ * The chlorine still in the water after a disinfection. Another dose makes the readings before it say nothing.
+ *
+ * @param dosed when chlorine was last put in
+ * @param readings in order of time
+ */
+public record Residual(Optional<Moment> dosed, List<Reading> readings) {
+  public static final Part<Residual> PART = new Part<>("residual", new Residual(Optional.empty(), List.of()));
+
+  public Residual {
+    readings = List.copyOf(readings);
+  }
+
+  /** One reading; the chlorine is a concentration. */
+  public record Reading(Quantity chlorine, Moment at, String entry) {
+    public boolean isZero() {
+      return chlorine.coherent() == 0;
+    }
+  }
+
+  public Residual dosed(Moment at) {
+    return new Residual(Optional.of(at), readings);
+  }
+
+  public Residual read(Reading reading) {
+    List<Reading> more = new ArrayList<>(readings);
+    more.add(reading);
+    return new Residual(dosed, more);
+  }
+
+  /** The latest reading, unless chlorine was put in after it. */
+  public Optional<Reading> standing() {
+    if (readings.isEmpty()) return Optional.empty();
+    Reading last = readings.get(readings.size() - 1);
+    boolean overtaken = dosed.isPresent() && dosed.get().isAfter(last.at());
+    return overtaken ? Optional.empty() : Optional.of(last);
+  }
+}
