@@ -6,13 +6,31 @@ import steening.field.Kind;
 import steening.reckoning.Reckoning;
 import steening.stage.Stage;
 import steening.stage.casing.CasingStage;
+import steening.stage.development.DevelopmentStage;
+import steening.stage.disinfection.DisinfectionStage;
 import steening.stage.drilling.DrillingStage;
+import steening.stage.handover.HandoverStage;
+import steening.stage.permit.PermitStage;
+import steening.stage.plan.PlanStage;
+import steening.stage.pump.PumpStage;
+import steening.stage.sample.SampleStage;
+import steening.stage.site.SiteStage;
+import steening.stage.test.TestStage;
 
 /** The register of stages, in the order of the job. To add a stage is to add its room and one line here. */
 public final class Stages {
   private static final List<Stage> ALL = List.of(
+      new SiteStage(),
+      new PermitStage(),
+      new PlanStage(),
       new DrillingStage(),
-      new CasingStage());
+      new CasingStage(),
+      new DevelopmentStage(),
+      new TestStage(),
+      new PumpStage(),
+      new DisinfectionStage(),
+      new SampleStage(),
+      new HandoverStage());
 
   private Stages() {}
 
