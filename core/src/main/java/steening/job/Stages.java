@@ -10,10 +10,12 @@ import steening.stage.development.DevelopmentStage;
 import steening.stage.disinfection.DisinfectionStage;
 import steening.stage.drilling.DrillingStage;
 import steening.stage.handover.HandoverStage;
+import steening.stage.pack.PackStage;
 import steening.stage.permit.PermitStage;
 import steening.stage.plan.PlanStage;
 import steening.stage.pump.PumpStage;
 import steening.stage.sample.SampleStage;
+import steening.stage.seal.SealStage;
 import steening.stage.site.SiteStage;
 import steening.stage.test.TestStage;
 
@@ -25,6 +27,8 @@ public final class Stages {
       new PlanStage(),
       new DrillingStage(),
       new CasingStage(),
+      new PackStage(),
+      new SealStage(),
       new DevelopmentStage(),
       new TestStage(),
       new PumpStage(),

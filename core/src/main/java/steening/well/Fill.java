@@ -12,20 +12,24 @@ import steening.quantity.Volume;
  *
  * @param pours in order of time
  * @param tags soundings of its top, in order of time
+ * @param aside soundings whose depth below ground is not known
  */
-public record Fill(List<Pour> pours, List<Tag> tags) {
+public record Fill(List<Pour> pours, List<Tag> tags, List<Sounding> aside) {
+  private static final Fill NOTHING = new Fill(List.of(), List.of(), List.of());
+
   /** The sand around the screen. */
-  public static final Part<Fill> PACK = new Part<>("pack", new Fill(List.of(), List.of()));
+  public static final Part<Fill> PACK = new Part<>("pack", NOTHING);
 
   /** The seal of chips or pellets on the pack. */
-  public static final Part<Fill> CHIPS = new Part<>("chips", new Fill(List.of(), List.of()));
+  public static final Part<Fill> CHIPS = new Part<>("chips", NOTHING);
 
   /** The grout up to the surface. */
-  public static final Part<Fill> GROUT = new Part<>("grout", new Fill(List.of(), List.of()));
+  public static final Part<Fill> GROUT = new Part<>("grout", NOTHING);
 
   public Fill {
     pours = List.copyOf(pours);
     tags = List.copyOf(tags);
+    aside = List.copyOf(aside);
   }
 
   /** One lot: so many bags, which fill so much. */
@@ -35,22 +39,33 @@ public record Fill(List<Pour> pours, List<Tag> tags) {
    * One sounding.
    *
    * @param depth of the top, below ground
+   * @param from the point it was read from
    * @param poured what had been put in before it
    * @param bags how many bags that was
    */
-  public record Tag(Length depth, Volume poured, int bags, Moment at, String entry) {}
+  public record Tag(Length depth, DepthFrom from, Volume poured, int bags, Moment at, String entry) {}
 
   public Fill with(Pour pour) {
     List<Pour> more = new ArrayList<>(pours);
     more.add(pour);
-    return new Fill(more, tags);
+    return new Fill(more, tags, aside);
   }
 
   /** Sounded now, after all that was poured so far. */
-  public Fill tagged(Length depth, Moment at, String entry) {
+  public Fill with(Sounding sounding) {
+    if (sounding.depth().isPresent()) {
+      return tagged(sounding.depth().get(), sounding.from(), sounding.at(), sounding.entry());
+    }
+    List<Sounding> more = new ArrayList<>(aside);
+    more.add(sounding);
+    return new Fill(pours, tags, more);
+  }
+
+  /** The same with a depth below ground at hand. */
+  public Fill tagged(Length depth, DepthFrom from, Moment at, String entry) {
     List<Tag> more = new ArrayList<>(tags);
-    more.add(new Tag(depth, volume(), bags(), at, entry));
-    return new Fill(pours, more);
+    more.add(new Tag(depth, from, volume(), bags(), at, entry));
+    return new Fill(pours, more, aside);
   }
 
   public Volume volume() {
@@ -72,5 +87,10 @@ public record Fill(List<Pour> pours, List<Tag> tags) {
   /** The top as last sounded. */
   public Optional<Length> top() {
     return lastTag().map(Tag::depth);
+  }
+
+  /** How many bags went in since the top was last sounded. */
+  public int bagsSinceTag() {
+    return bags() - lastTag().map(Tag::bags).orElse(0);
   }
 }

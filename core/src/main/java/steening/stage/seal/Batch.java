@@ -1,0 +1,20 @@
+package steening.stage.seal;
+
+import java.util.Optional;
+import steening.journal.Moment;
+import steening.quantity.Density;
+import steening.quantity.Volume;
+
+/**
+ * Grout mixed and pumped at one go.
+ *
+ * @param water in all of it, by the meter
+ * @param weighed by the balance
+ * @param returned whether it came back at the surface, where somebody said so
+ */
+record Batch(
+    Recipe recipe, int bags, Volume water, Optional<Density> weighed, Optional<Boolean> returned, Moment at, String entry) {
+  Volume volume() {
+    return recipe.grains(bags).plus(water);
+  }
+}

@@ -1,0 +1,42 @@
+package steening.stage.seal;
+
+import steening.field.ChoiceField;
+import steening.language.Phrase;
+
+/** What grout is mixed from, beside water. */
+enum DryGrout {
+  /** Sodium bentonite: specific gravity 2.6, good to 4 % (trade article on mud, part 2; seen). */
+  BENTONITE("bentonite", "bentonite", "bentonita", 2.60),
+  /** Portland cement: specific gravity 3.15, good to 1 % (trade article on the volume of grout; seen). */
+  CEMENT("cement", "cement", "cemento", 3.15);
+
+  static final ChoiceField FIELD = ChoiceField.of(
+      "material", Phrase.of("material", "material"), BENTONITE.option(), CEMENT.option());
+
+  private final String code;
+  private final Phrase label;
+  private final double specificGravity;
+
+  DryGrout(String code, String english, String spanish, double specificGravity) {
+    this.code = code;
+    this.label = Phrase.of(english, spanish);
+    this.specificGravity = specificGravity;
+  }
+
+  Phrase label() {
+    return label;
+  }
+
+  /** How many times as heavy as water the grains themselves are. */
+  double specificGravity() {
+    return specificGravity;
+  }
+
+  static DryGrout of(String code) {
+    return code.equals(CEMENT.code) ? CEMENT : BENTONITE;
+  }
+
+  private ChoiceField.Option option() {
+    return new ChoiceField.Option(code, label);
+  }
+}

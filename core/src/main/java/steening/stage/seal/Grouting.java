@@ -1,0 +1,63 @@
+package steening.stage.seal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.quantity.Volume;
+import steening.well.Part;
+import steening.well.Plan;
+import steening.well.Well;
+
+/**
+ * What only this room needs to know of the grout; how high it stands is in {@link steening.well.Fill#GROUT}.
+ *
+ * @param recipe as mixed from now on
+ * @param batches in order of time
+ * @param looks what was said beside each tape reading
+ */
+record Grouting(Optional<Recipe> recipe, List<Batch> batches, List<Look> looks) {
+  static final Part<Grouting> PART = new Part<>("grouting", new Grouting(Optional.empty(), List.of(), List.of()));
+
+  Grouting {
+    batches = List.copyOf(batches);
+    looks = List.copyOf(looks);
+  }
+
+  /**
+   * Beside a tape reading.
+   *
+   * @param nextDay it was read the day after
+   * @param inHose grout that had left the mixer and was not in the hole yet
+   */
+  record Look(String entry, boolean nextDay, Volume inHose) {}
+
+  Grouting mixing(Recipe recipe) {
+    return new Grouting(Optional.of(recipe), batches, looks);
+  }
+
+  Grouting with(Batch batch) {
+    List<Batch> more = new ArrayList<>(batches);
+    more.add(batch);
+    return new Grouting(recipe, more, looks);
+  }
+
+  Grouting with(Look look) {
+    List<Look> more = new ArrayList<>(looks);
+    more.add(look);
+    return new Grouting(recipe, batches, more);
+  }
+
+  /** As mixed, or as planned until somebody says how it is mixed. */
+  static Recipe recipe(Well well) {
+    return well.get(PART).recipe().orElseGet(() -> Recipe.of(well.get(Plan.PART)));
+  }
+
+  Optional<Batch> lastBatch() {
+    return batches.isEmpty() ? Optional.empty() : Optional.of(batches.get(batches.size() - 1));
+  }
+
+  /** What was said beside the reading of an entry. */
+  Optional<Look> beside(String entry) {
+    return looks.stream().filter(l -> l.entry().equals(entry)).findFirst();
+  }
+}

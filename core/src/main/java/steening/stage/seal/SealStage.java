@@ -1,0 +1,66 @@
+package steening.stage.seal;
+
+import java.util.List;
+import steening.field.Kind;
+import steening.journal.Entry;
+import steening.language.Phrase;
+import steening.reckoning.Reckoning;
+import steening.stage.Progress;
+import steening.stage.Stage;
+import steening.well.Fill;
+import steening.well.Well;
+
+/** Chips on the pack and grout to the surface, so that no surface water runs down beside the casing. */
+public final class SealStage implements Stage {
+  static final String NAME = "seal";
+
+  @Override
+  public String name() {
+    return NAME;
+  }
+
+  @Override
+  public Phrase title() {
+    return Phrase.of("Seal and grout", "Sello y lechada");
+  }
+
+  @Override
+  public List<Kind> kinds() {
+    return List.of(Chips.KIND, Chips.TAPE, GroutEntries.MIX, GroutEntries.BATCH, GroutEntries.TAPE);
+  }
+
+  @Override
+  public List<Reckoning> reckonings() {
+    return List.of(AnnulusVolume.RECKONING);
+  }
+
+  @Override
+  public Well fold(Well well, Entry entry) {
+    return switch (entry.kind()) {
+      case "chips" -> Chips.pour(well, entry);
+      case "chips-tape" -> Chips.sound(well, entry);
+      case "grout-mix" -> GroutEntries.mix(well, entry);
+      case "grout-batch" -> GroutEntries.batch(well, entry);
+      case "grout-tape" -> GroutEntries.sound(well, entry);
+      default -> well;
+    };
+  }
+
+  @Override
+  public Progress progress(Well well) {
+    Fill grout = well.get(Fill.GROUT);
+    boolean begun = grout.isBegun() || well.get(Fill.CHIPS).isBegun() || well.get(Grouting.PART).recipe().isPresent();
+    if (!begun) return Progress.NOT_BEGUN;
+    return Grouted.isDone(well) ? Progress.DONE : Progress.UNDER_WAY;
+  }
+
+  @Override
+  public String nextKind(Well well) {
+    if (!well.get(Fill.GROUT).isBegun()) {
+      Fill chips = well.get(Fill.CHIPS);
+      if (chips.bagsSinceTag() > 0) return Chips.TAPE.name();
+      return (chips.isBegun() ? GroutEntries.MIX : Chips.KIND).name();
+    }
+    return (Grouted.isDone(well) ? GroutEntries.TAPE : GroutEntries.BATCH).name();
+  }
+}
