@@ -12,6 +12,9 @@ import steening.quantity.Length;
 public record Bore(List<Reach> reaches) {
   public static final Bore NONE = new Bore(List.of());
 
+  /** Deeper than any hole: the lower end of one whose depth is no matter here. */
+  static final Length ENDLESS = Length.feet(1_000_000);
+
   public Bore {
     List<Reach> sorted = new ArrayList<>(reaches);
     sorted.sort((a, b) -> a.from().compareTo(b.from()));
@@ -26,6 +29,11 @@ public record Bore(List<Reach> reaches) {
   /** One diameter all the way. */
   public static Bore straight(Length diameter, Length from, Length to) {
     return new Bore(List.of(new Reach(from, to, diameter)));
+  }
+
+  /** One diameter from the ground down, as far as anyone asks. */
+  public static Bore even(Length diameter) {
+    return straight(diameter, Length.ZERO, ENDLESS);
   }
 
   public boolean isEmpty() {

@@ -7,7 +7,7 @@ import steening.language.Phrase;
 import steening.language.Reader;
 
 /** One of a few things. */
-public final class ChoiceField extends Field {
+public final class ChoiceField extends Valued<ChoiceField.Option> {
   private final List<Option> options;
 
   /** What is stored, and what is read. */
@@ -35,6 +35,7 @@ public final class ChoiceField extends Field {
     return options;
   }
 
+  @Override
   public Optional<Option> in(Body body) {
     return text(body).flatMap(code -> options.stream().filter(o -> o.code().equals(code)).findFirst());
   }
@@ -50,7 +51,7 @@ public final class ChoiceField extends Field {
   }
 
   @Override
-  Reading understand(String text, Reader reader, boolean sure) {
+  protected Reading understand(String text, Reader reader, boolean sure) {
     for (Option option : options) if (option.code().equalsIgnoreCase(text)) return new Reading.Taken(option.code());
     for (Option option : options) {
       if (option.label().shownTo(reader).equalsIgnoreCase(text)) return new Reading.Taken(option.code());

@@ -7,7 +7,7 @@ import steening.language.Phrase;
 import steening.language.Reader;
 
 /** A whole number of things: bags, joints, bedrooms. */
-public final class CountField extends Field {
+public final class CountField extends Valued<Integer> {
   private final int least;
   private final int most;
   private final int usualMost;
@@ -33,6 +33,7 @@ public final class CountField extends Field {
     return new CountField(name(), label(), false, least, most, usualMost);
   }
 
+  @Override
   public Optional<Integer> in(Body body) {
     return text(body).map(Integer::parseInt);
   }
@@ -56,7 +57,7 @@ public final class CountField extends Field {
   }
 
   @Override
-  Reading understand(String text, Reader reader, boolean sure) {
+  protected Reading understand(String text, Reader reader, boolean sure) {
     boolean digits = text.length() < 8;
     for (int i = 0; i < text.length(); i++) digits &= text.charAt(i) >= '0' && text.charAt(i) <= '9';
     if (!digits) return refused(text, reader);

@@ -10,7 +10,7 @@ import steening.language.Phrase;
 import steening.language.Reader;
 
 /** A day: {@code 2026-05-06}. Month and day with strokes between are asked about: half the world turns them round. */
-public final class DateField extends Field {
+public final class DateField extends Valued<LocalDate> {
   private DateField(String name, Phrase label, boolean required) {
     super(name, label, required);
   }
@@ -24,6 +24,7 @@ public final class DateField extends Field {
     return new DateField(name(), label(), false);
   }
 
+  @Override
   public Optional<LocalDate> in(Body body) {
     return text(body).map(Dates::parse);
   }
@@ -39,7 +40,7 @@ public final class DateField extends Field {
   }
 
   @Override
-  Reading understand(String text, Reader reader, boolean sure) {
+  protected Reading understand(String text, Reader reader, boolean sure) {
     try {
       return new Reading.Taken(Dates.format(Dates.parse(text)));
     } catch (IllegalArgumentException other) {

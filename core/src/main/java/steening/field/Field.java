@@ -11,7 +11,7 @@ public abstract class Field {
   private final Phrase label;
   private final boolean required;
 
-  Field(String name, Phrase label, boolean required) {
+  protected Field(String name, Phrase label, boolean required) {
     this.name = name;
     this.label = label;
     this.required = required;
@@ -61,9 +61,15 @@ public abstract class Field {
     return body.text(name).isPresent();
   }
 
-  abstract Reading understand(String text, Reader reader, boolean sure);
+  /**
+   * Reads what was typed where something was. What is taken keeps what was typed; only a unit that was left out is added.
+   *
+   * @param text trimmed, never empty
+   */
+  protected abstract Reading understand(String text, Reader reader, boolean sure);
 
-  final Reading refused(String text, Reader reader) {
+  /** The plain answer to nonsense. */
+  protected final Reading refused(String text, Reader reader) {
     return new Reading.Refused(
         Phrase.of(
             "{0}: \"{1}\" is not understood. Example: {2}.", "{0}: no se entiende «{1}». Ejemplo: {2}.", label, text, example(reader)));

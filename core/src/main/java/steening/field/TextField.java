@@ -33,7 +33,7 @@ public final class TextField extends Field {
   }
 
   @Override
-  Reading understand(String text, Reader reader, boolean sure) {
+  protected Reading understand(String text, Reader reader, boolean sure) {
     if (text.length() <= LONGEST) return new Reading.Taken(text);
     return new Reading.Refused(
         Phrase.of(

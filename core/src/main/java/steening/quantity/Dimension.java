@@ -2,28 +2,39 @@ package steening.quantity;
 
 /** What kind of amount a quantity is. */
 public enum Dimension {
-  LENGTH,
-  AREA,
-  VOLUME,
-  FLOW_RATE,
-  PRESSURE,
-  DENSITY,
-  MASS,
-  VELOCITY,
-  TIME,
-  TEMPERATURE,
-  CONCENTRATION,
-  TRANSMISSIVITY,
-  SPECIFIC_CAPACITY,
-  MASS_PER_LENGTH,
-  AREA_PER_LENGTH,
-  VOLUME_PER_LENGTH,
-  TURBIDITY,
-  FUNNEL_VISCOSITY,
-  POWER,
-  ANGLE,
+  LENGTH("length"),
+  AREA("area"),
+  VOLUME("volume"),
+  FLOW_RATE("flow rate"),
+  PRESSURE("pressure"),
+  DENSITY("density"),
+  MASS("mass"),
+  VELOCITY("velocity"),
+  TIME("time"),
+  TEMPERATURE("temperature"),
+  CONCENTRATION("concentration"),
+  TRANSMISSIVITY("transmissivity"),
+  SPECIFIC_CAPACITY("specific capacity"),
+  MASS_PER_LENGTH("mass per length"),
+  AREA_PER_LENGTH("area per length"),
+  VOLUME_PER_LENGTH("volume per length"),
+  TURBIDITY("turbidity"),
+  FUNNEL_VISCOSITY("funnel viscosity"),
+  POWER("power"),
+  ANGLE("angle"),
   /** A share, a ratio, a count: a pure number. */
-  NUMBER;
+  NUMBER("number");
+
+  private final String words;
+
+  Dimension(String words) {
+    this.words = words;
+  }
+
+  /** In small letters, for documents and commands: {@code volume per length}. */
+  public String words() {
+    return words;
+  }
 
   /** The quantity of this dimension with a value in the coherent unit: metre, cubic metre, pascal, second and so on. */
   public Quantity of(double coherent) {

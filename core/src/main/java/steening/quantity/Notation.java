@@ -1,9 +1,7 @@
 package steening.quantity;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Optional;
-import steening.number.Decimal;
 
 /**
  * The trade's way of writing amounts, read: {@code 57' 3"}, {@code 57' 3 1/2"}, {@code 57.25 ft}, {@code 57 3} (feet and
@@ -12,12 +10,23 @@ import steening.number.Decimal;
  * hands, so whoever asks must ask back.
  */
 public final class Notation {
-  private static final int FRACTION_PLACES = 20;
+  /** What keyboards and printed pages write, and the plain characters it stands for. */
+  private static final String[][] PLAIN = {
+    {"’", "'"}, {"′", "'"}, {"”", "\""}, {"″", "\""}, {"''", "\""}, {"−", "-"}, {"\u00a0", " "}, {"\u202f", " "},
+    {"½", " 1/2"}, {"¼", " 1/4"}, {"¾", " 3/4"}, {"⅛", " 1/8"}, {"⅜", " 3/8"}, {"⅝", " 5/8"}, {"⅞", " 7/8"}
+  };
 
   private Notation() {}
 
-  /** An amount as it was read: the text with its unit, the unit, and the quantity. */
-  public record Typed(String text, Unit unit, Quantity quantity) {}
+  /**
+   * An amount as it was read.
+   *
+   * @param text what was typed, with the unit added where none was
+   * @param number what was typed without its unit; empty for feet and inches, which are two numbers
+   * @param isBare whether no unit was typed
+   * @param unit the unit it is in; feet for feet and inches
+   */
+  public record Typed(String text, String number, boolean isBare, Unit unit, Quantity quantity) {}
 
   /**
    * Reads an amount of a dimension.
@@ -27,18 +36,25 @@ public final class Notation {
    * @return empty when the text is no amount, or an amount of something else
    */
   public static Optional<Typed> read(String typed, Unit bare) {
-    String text = typed.trim().replace('’', '\'').replace('”', '"').replace('′', '\'').replace('″', '"');
+    String kept = typed.trim();
+    String text = plain(kept);
     if (bare.dimension() == Dimension.LENGTH) {
-      Optional<Typed> feetAndInches = feetAndInches(text, bare);
-      if (feetAndInches.isPresent()) return feetAndInches;
+      Optional<BigDecimal> inches = FeetAndInches.read(text, bare == Unit.FOOT);
+      if (inches.isPresent()) {
+        boolean isBare = text.indexOf('\'') < 0 && text.indexOf("ft") < 0;
+        String whole = isBare ? kept + " ft" : kept;
+        return amount(Unit.INCH, inches.get()).map(q -> new Typed(whole, "", isBare, Unit.FOOT, q));
+      }
     }
-    int split = numberEnd(text);
-    Optional<BigDecimal> number = number(text.substring(0, split).trim());
-    String symbol = text.substring(split).trim();
+    int end = Numeral.end(text);
+    String number = text.substring(0, end).trim();
+    String symbol = text.substring(end).trim();
     Optional<Unit> unit = symbol.isEmpty() ? Optional.of(bare) : unit(symbol, bare.dimension());
-    if (number.isEmpty() || unit.isEmpty()) return Optional.empty();
-    String whole = symbol.isEmpty() && bare != Unit.ONE ? text + " " + bare.symbol() : text;
-    return typed(whole, unit.get(), number.get());
+    Optional<BigDecimal> value = Numeral.read(number);
+    if (value.isEmpty() || unit.isEmpty()) return Optional.empty();
+    boolean isBare = symbol.isEmpty();
+    String whole = isBare && bare != Unit.ONE ? kept + " " + bare.symbol() : kept;
+    return amount(unit.get(), value.get()).map(q -> new Typed(whole, number, isBare, unit.get(), q));
   }
 
   /** The unit of a dimension that is written so. */
@@ -49,85 +65,17 @@ public final class Notation {
     return Optional.empty();
   }
 
-  private static Optional<Typed> typed(String text, Unit unit, BigDecimal number) {
+  private static Optional<Quantity> amount(Unit unit, BigDecimal value) {
     try {
-      return Optional.of(new Typed(text, unit, unit.of(number)));
+      return Optional.of(unit.of(value));
     } catch (IllegalArgumentException tooLarge) {
       return Optional.empty();
     }
   }
 
-  /** {@code 57' 3 1/2"}, {@code 57 ft 3 in}, and {@code 57 3} where feet are meant. */
-  private static Optional<Typed> feetAndInches(String text, Unit bare) {
-    int mark = text.indexOf('\'');
-    int skip = 1;
-    if (mark < 0) {
-      mark = text.indexOf("ft ");
-      skip = 2;
-    }
-    String feet;
-    String inches;
-    if (mark > 0) {
-      feet = text.substring(0, mark).trim();
-      inches = withoutInchMark(text.substring(mark + skip).trim());
-      if (inches == null) return Optional.empty();
-    } else {
-      String plain = text.endsWith("ft") ? text.substring(0, text.length() - 2).trim() : text;
-      int space = plain.indexOf(' ');
-      boolean twoNumbers = space > 0 && allDigits(plain.substring(0, space)) && number(plain.substring(space + 1)).isPresent();
-      if (bare != Unit.FOOT && plain.equals(text) || !twoNumbers) return Optional.empty();
-      feet = plain.substring(0, space);
-      inches = plain.substring(space + 1).trim();
-    }
-    Optional<BigDecimal> whole = Decimal.parse(feet);
-    Optional<BigDecimal> part = number(inches);
-    boolean sensible =
-        whole.isPresent() && part.isPresent() && part.get().signum() >= 0 && part.get().compareTo(new BigDecimal(12)) < 0;
-    if (!sensible) return Optional.empty();
-    BigDecimal inTotal = whole.get().multiply(new BigDecimal(12));
-    BigDecimal sum = feet.startsWith("-") ? inTotal.subtract(part.get()) : inTotal.add(part.get());
-    String kept = mark > 0 || text.endsWith("ft") ? text : text + " ft";
-    return typed(kept, Unit.INCH, sum).map(t -> new Typed(t.text(), Unit.FOOT, t.quantity()));
-  }
-
-  /** The number before an inch mark, or null where something else stands. Nothing at all is no inches. */
-  private static String withoutInchMark(String text) {
-    if (text.isEmpty()) return "0";
-    if (text.endsWith("\"")) return text.substring(0, text.length() - 1).trim();
-    if (text.endsWith("in")) return text.substring(0, text.length() - 2).trim();
-    return number(text).isPresent() ? text : null;
-  }
-
-  /** A decimal, a fraction, or a whole number with a fraction: {@code 7 7/8}, {@code 7-7/8}, {@code 7/8}. */
-  private static Optional<BigDecimal> number(String text) {
-    int slash = text.indexOf('/');
-    if (slash < 0) return Decimal.parse(text);
-    int gap = Math.max(text.lastIndexOf(' ', slash), text.lastIndexOf('-', slash));
-    String whole = gap > 0 ? text.substring(0, gap).trim() : "0";
-    String above = text.substring(gap > 0 ? gap + 1 : 0, slash).trim();
-    String below = text.substring(slash + 1).trim();
-    if (!allDigits(whole) || !allDigits(above) || !allDigits(below)) return Optional.empty();
-    BigDecimal parts = new BigDecimal(below);
-    if (parts.signum() == 0) return Optional.empty();
-    BigDecimal fraction = new BigDecimal(above).divide(parts, FRACTION_PLACES, RoundingMode.HALF_UP);
-    return Optional.of(new BigDecimal(whole).add(fraction));
-  }
-
-  /** Where the number ends and the unit begins. */
-  private static int numberEnd(String text) {
-    int end = 0;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean numeric = c >= '0' && c <= '9' || c == '.' || c == '/' || (c == '-' || c == '+') && i == 0;
-      boolean joining = c == ' ' || c == '-';
-      if (numeric) end = i + 1;
-      else if (!joining) break;
-    }
-    return end;
-  }
-
-  private static boolean allDigits(String text) {
-    for (int i = 0; i < text.length(); i++) if (text.charAt(i) < '0' || text.charAt(i) > '9') return false;
-    return !text.isEmpty() && text.length() < 10;
+  private static String plain(String text) {
+    String plain = text;
+    for (String[] pair : PLAIN) plain = plain.replace(pair[0], pair[1]);
+    return plain.trim();
   }
 }

@@ -20,20 +20,20 @@ public enum Unit {
   SQUARE_FOOT(Dimension.AREA, "ft2", 0.3048 * 0.3048, 3, "ft²"),
   SQUARE_INCH(Dimension.AREA, "in2", 0.0254 * 0.0254, 2, "in²"),
   SQUARE_METRE(Dimension.AREA, "m2", 1, 4, "m²"),
-  CUBIC_FOOT(Dimension.VOLUME, "ft3", 0.028316846592, 2, "ft³", "cubic feet"),
-  GALLON(Dimension.VOLUME, "gal", 0.003785411784, 1, "gallon", "gallons"),
+  CUBIC_FOOT(Dimension.VOLUME, "ft3", 0.028316846592, 2, "ft³", "cu ft", "cubic feet"),
+  GALLON(Dimension.VOLUME, "gal", 0.003785411784, 1, "gallon", "gallons", "galones"),
   QUART(Dimension.VOLUME, "qt", 0.000946352946, 2),
   FLUID_OUNCE(Dimension.VOLUME, "fl oz", 0.003785411784 / 128, 1, "floz"),
   CUBIC_METRE(Dimension.VOLUME, "m3", 1, 3, "m³"),
-  LITRE(Dimension.VOLUME, "L", 0.001, 1, "l", "litre", "litres", "liter", "liters"),
-  MILLILITRE(Dimension.VOLUME, "mL", 0.000001, 2, "ml"),
+  LITRE(Dimension.VOLUME, "L", 0.001, 1, "litre", "litres", "liter", "liters"),
+  MILLILITRE(Dimension.VOLUME, "mL", 0.000001, 2),
   GALLON_PER_MINUTE(Dimension.FLOW_RATE, "gpm", 0.003785411784 / 60, 1, "gal/min"),
-  LITRE_PER_SECOND(Dimension.FLOW_RATE, "L/s", 0.001, 2, "l/s"),
-  LITRE_PER_MINUTE(Dimension.FLOW_RATE, "L/min", 0.001 / 60, 1, "l/min"),
+  LITRE_PER_SECOND(Dimension.FLOW_RATE, "L/s", 0.001, 2),
+  LITRE_PER_MINUTE(Dimension.FLOW_RATE, "L/min", 0.001 / 60, 1),
   CUBIC_METRE_PER_HOUR(Dimension.FLOW_RATE, "m3/h", 1.0 / 3600, 2, "m³/h"),
   CUBIC_METRE_PER_DAY(Dimension.FLOW_RATE, "m3/d", 1.0 / 86400, 1, "m³/d"),
   PSI(Dimension.PRESSURE, "psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254), 1, "lb/in2", "lb/in²"),
-  KILOPASCAL(Dimension.PRESSURE, "kPa", 1000, 0, "kpa"),
+  KILOPASCAL(Dimension.PRESSURE, "kPa", 1000, 0),
   BAR(Dimension.PRESSURE, "bar", 100000, 2),
   POUND_PER_GALLON(Dimension.DENSITY, "lb/gal", 0.45359237 / 0.003785411784, 2, "ppg"),
   POUND_PER_CUBIC_FOOT(Dimension.DENSITY, "lb/ft3", 0.45359237 / 0.028316846592, 1, "lb/ft³"),
@@ -55,13 +55,13 @@ public enum Unit {
   DAY(Dimension.TIME, "d", 86400, 1, "days", "día", "días"),
   FAHRENHEIT(Dimension.TEMPERATURE, "°F", 5.0 / 9, 0, "F", "degF"),
   CELSIUS(Dimension.TEMPERATURE, "°C", 1, 1, "C", "degC"),
-  MILLIGRAM_PER_LITRE(Dimension.CONCENTRATION, "mg/L", 0.001, 1, "mg/l", "ppm"),
-  GRAM_PER_LITRE(Dimension.CONCENTRATION, "g/L", 1, 1, "g/l"),
+  MILLIGRAM_PER_LITRE(Dimension.CONCENTRATION, "mg/L", 0.001, 1, "ppm"),
+  GRAM_PER_LITRE(Dimension.CONCENTRATION, "g/L", 1, 1),
   GALLON_PER_DAY_PER_FOOT(Dimension.TRANSMISSIVITY, "gpd/ft", 0.003785411784 / 86400 / 0.3048, 0),
   SQUARE_FOOT_PER_DAY(Dimension.TRANSMISSIVITY, "ft2/d", 0.3048 * 0.3048 / 86400, 1, "ft²/d"),
   SQUARE_METRE_PER_DAY(Dimension.TRANSMISSIVITY, "m2/d", 1.0 / 86400, 1, "m²/d"),
   GALLON_PER_MINUTE_PER_FOOT(Dimension.SPECIFIC_CAPACITY, "gpm/ft", 0.003785411784 / 60 / 0.3048, 2),
-  LITRE_PER_SECOND_PER_METRE(Dimension.SPECIFIC_CAPACITY, "L/s/m", 0.001, 3, "l/s/m"),
+  LITRE_PER_SECOND_PER_METRE(Dimension.SPECIFIC_CAPACITY, "L/s/m", 0.001, 3),
   POUND_PER_FOOT(Dimension.MASS_PER_LENGTH, "lb/ft", 0.45359237 / 0.3048, 2),
   KILOGRAM_PER_METRE(Dimension.MASS_PER_LENGTH, "kg/m", 1, 2),
   SQUARE_INCH_PER_FOOT(Dimension.AREA_PER_LENGTH, "in2/ft", 0.0254 * 0.0254 / 0.3048, 1, "in²/ft"),
@@ -69,10 +69,10 @@ public enum Unit {
   SQUARE_METRE_PER_METRE(Dimension.AREA_PER_LENGTH, "m2/m", 1, 3, "m²/m"),
   CUBIC_FOOT_PER_FOOT(Dimension.VOLUME_PER_LENGTH, "ft3/ft", 0.028316846592 / 0.3048, 4, "ft³/ft"),
   GALLON_PER_FOOT(Dimension.VOLUME_PER_LENGTH, "gal/ft", 0.003785411784 / 0.3048, 3),
-  LITRE_PER_METRE(Dimension.VOLUME_PER_LENGTH, "L/m", 0.001, 2, "l/m"),
+  LITRE_PER_METRE(Dimension.VOLUME_PER_LENGTH, "L/m", 0.001, 2),
   NTU(Dimension.TURBIDITY, "NTU", 1, 1, "UNT"),
   FUNNEL_SECOND(Dimension.FUNNEL_VISCOSITY, "s/qt", 1, 0),
-  HORSEPOWER(Dimension.POWER, "hp", 550 * 0.3048 * 0.45359237 * 9.80665, 2, "HP"),
+  HORSEPOWER(Dimension.POWER, "hp", 550 * 0.3048 * 0.45359237 * 9.80665, 2),
   KILOWATT(Dimension.POWER, "kW", 1000, 2),
   DEGREE(Dimension.ANGLE, "°", 1, 5, "deg"),
   PERCENT(Dimension.NUMBER, "%", 0.01, 1, "percent", "por ciento"),
@@ -142,8 +142,11 @@ public enum Unit {
     return dimension.of(toCoherent(Decimal.nearest(value)));
   }
 
+  /** Small letters and capitals alike: no two units of one dimension differ in nothing else. */
   boolean isWritten(String text) {
-    return symbol.equals(text) || alsoWritten.contains(text);
+    if (symbol.equalsIgnoreCase(text)) return true;
+    for (String other : alsoWritten) if (other.equalsIgnoreCase(text)) return true;
+    return false;
   }
 
   private double zero() {

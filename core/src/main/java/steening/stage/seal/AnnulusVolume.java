@@ -3,6 +3,7 @@ package steening.stage.seal;
 import java.util.List;
 import steening.bore.Annulus;
 import steening.bore.Bore;
+import steening.bore.BoreField;
 import steening.field.QuantityField;
 import steening.language.Phrase;
 import steening.quantity.Length;
@@ -19,11 +20,11 @@ import steening.well.Plan;
 /**
  * The volume between hole and pipe.
  *
- * <p>V = π/4 (D² − d²) h; D hole diameter, d outside diameter of the pipe, h length. Source: geometry. Range: a round
- * hole, D at least d. Accuracy: rounding only; the real hole is seldom the bit's size.
+ * <p>V = π/4 (D² − d²) h, summed over the reaches of the hole; D hole diameter, d outside diameter of the pipe, h length.
+ * Source: geometry. Range: a round hole, D at least d. Accuracy: rounding only; the real hole is seldom the bit's size.
  */
 public final class AnnulusVolume {
-  public static final QuantityField HOLE = Plan.HOLE.named("hole");
+  public static final BoreField HOLE = BoreField.of("hole", Plan.HOLE, Plan.DEPTH);
   public static final QuantityField CASING = Plan.CASING_OUTSIDE.named("casing");
   public static final QuantityField FROM = Plan.GROUT_TOP.named("from");
   public static final QuantityField TO = Plan.DEPTH.named("to");
@@ -41,7 +42,8 @@ public final class AnnulusVolume {
           "Geometry. Inches, feet and cubic feet give the handbook factor 1/183.35 = 0.005454.",
           "Geometría. Con pulgadas, pies y pies cúbicos, el factor de los manuales: 1/183.35 = 0.005454."),
       List.of(Phrase.of(
-          "A round hole of one diameter; washouts take more.", "Un barreno redondo de un solo diámetro; las socavaciones llevan más.")),
+          "A round hole; what the diameters do not say of washouts is not in the volume.",
+          "Un barreno redondo; las socavaciones que los diámetros no digan no están en el volumen.")),
       AnnulusVolume::reckon);
 
   private AnnulusVolume() {}
@@ -49,9 +51,7 @@ public final class AnnulusVolume {
   private static Outcome reckon(Inputs inputs) {
     Length from = inputs.length(FROM);
     Length to = inputs.length(TO);
-    Annulus annulus = new Annulus(
-        Bore.straight(inputs.length(HOLE), from.min(Length.ZERO), to.max(from.plus(Length.feet(1)))),
-        Bore.straight(inputs.length(CASING), from.min(Length.ZERO), to.max(from.plus(Length.feet(1)))));
+    Annulus annulus = new Annulus(inputs.value(HOLE), Bore.even(inputs.length(CASING)));
     Term volume = annulus.volume("V", RECKONING.answers().get(0).label(), from, to);
     Term liquid = volume.times(Coefficient.giving(Scale.LIQUID, 1).of(Scale.VOLUME).term())
         .named("G", RECKONING.answers().get(1).label(), Scale.LIQUID);
