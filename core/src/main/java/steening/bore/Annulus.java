@@ -21,11 +21,15 @@ import steening.reckoning.Term;
  * Range: D at least d, a round hole. Accuracy: rounding only; the hole diameter decides the real error.
  */
 public record Annulus(Bore hole, Bore pipe) {
-  private static final double QUARTER_PI = 0.78539816339744831;
+  /** What a square on the diameter becomes as a circle. */
+  public static final double QUARTER_PI = 0.78539816339744831;
+
+  private static final Length JUST_ABOVE = new Length(1);
   private static final Phrase HOLE = Phrase.of("hole diameter", "diámetro del barreno");
   private static final Phrase PIPE = Phrase.of("outside diameter of the pipe", "diámetro exterior del tubo");
   private static final Phrase LENGTH = Phrase.of("length", "longitud");
   private static final Phrase AREA = Phrase.of("volume per length", "volumen por longitud");
+  private static final Phrase HELD = Phrase.of("volume that a reach holds", "volumen que cabe en un tramo");
 
   /** π/4 for this answer's volume and lengths. */
   public static Term quarterPi(Scale volume, Scale diameter, Scale length) {
@@ -82,10 +86,16 @@ public record Annulus(Bore hole, Bore pipe) {
         Term rise = perLength().times(rest).over(area);
         return from.minus(rise).named(symbol, label, Scale.DEPTH);
       }
-      filled.add(holds.named("V" + index, LENGTH, Scale.VOLUME));
+      filled.add(holds.named("V" + index, HELD, Scale.VOLUME));
       left = left.minus(new Volume(capacity));
     }
     throw new NotReckonable("The hole's diameter is not known.", "No se conoce el diámetro del barreno.");
+  }
+
+  /** What a foot of it holds just above a depth, as a named term. */
+  public Term capacityAbove(String symbol, Length depth) {
+    List<Reach> pieces = pieces(depth.minus(JUST_ABOVE), depth);
+    return areaOf(pieces.get(pieces.size() - 1), "").named(symbol, AREA, Scale.CAPACITY);
   }
 
   /** The even hole that would hold a volume between two depths: √(d² + V / (π/4 h)). */
@@ -141,7 +151,8 @@ public record Annulus(Bore hole, Bore pipe) {
     return hole.squared().minus(Term.given("d" + index, PIPE, Scale.DIAMETER, inside).squared());
   }
 
-  private static Term perLength() {
+  /** For a volume over a volume per length. */
+  public static Term perLength() {
     return Coefficient.giving(Scale.DEPTH, 1).of(Scale.VOLUME).of(Scale.CAPACITY, -1).term();
   }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import steening.language.Phrase;
 import steening.language.Reader;
 import steening.quantity.Figure;
@@ -23,6 +25,20 @@ public record Outcome(Map<String, Term> answers, List<Phrase> remarks) {
 
   public static Outcome empty() {
     return new Outcome(Map.of(), List.of());
+  }
+
+  /** What a method comes to; nothing where its inputs contradict each other or give no finite number. */
+  public static Optional<Outcome> ifReckonable(Supplier<Outcome> method) {
+    try {
+      return Optional.of(method.get()).filter(Outcome::isFinite);
+    } catch (NotReckonable contradiction) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether every answer is a number that can be shown. */
+  public boolean isFinite() {
+    return answers.values().stream().allMatch(Term::isFinite);
   }
 
   public Outcome with(String answer, Term term) {

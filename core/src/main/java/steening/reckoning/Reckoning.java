@@ -44,11 +44,9 @@ public record Reckoning(
    */
   public Outcome of(Inputs inputs) {
     Outcome outcome = method.apply(inputs);
-    for (Term term : outcome.answers().values()) {
-      if (!term.isFinite()) {
-        throw new NotReckonable(
-            Phrase.of("{0}: these numbers give no finite answer.", "{0}: estos números no dan un resultado finito.", title));
-      }
+    if (!outcome.isFinite()) {
+      throw new NotReckonable(
+          Phrase.of("{0}: these numbers give no finite answer.", "{0}: estos números no dan un resultado finito.", title));
     }
     return outcome;
   }

@@ -92,7 +92,11 @@ public final class Term {
   }
 
   public Term power(double exponent) {
-    return Operation.POWER.of(this, number(exponent));
+    return power(number(exponent));
+  }
+
+  public Term power(Term exponent) {
+    return Operation.POWER.of(this, exponent);
   }
 
   public Term squareRoot() {

@@ -110,6 +110,7 @@ public record Plan(Body body) {
   public Bore pipe() {
     if (length(CASING_OUTSIDE).isEmpty() || stringBottom().isEmpty()) return Bore.NONE;
     Length top = Length.ZERO.minus(length(STICK_UP).orElse(Length.ZERO));
+    if (!stringBottom().get().isMoreThan(top)) return Bore.NONE;
     return Bore.straight(length(CASING_OUTSIDE).get(), top, stringBottom().get());
   }
 
