@@ -21,16 +21,18 @@ final class Arrows {
           "journal   : number language",
           "field     : number language quantity journal",
           "reckoning : number language quantity journal field",
-          "bore      : number language quantity reckoning",
+          "bore      : number language quantity journal field reckoning",
+          "pipe      : number language quantity journal field reckoning bore",
           "well      : number language quantity journal field bore",
           "finding   : number language quantity reckoning",
-          "drawing   : number language quantity bore",
-          "stage     : number language quantity journal field reckoning bore well finding drawing",
-          "room      : number language quantity journal field reckoning bore well finding drawing stage",
-          "job       : number language quantity journal field reckoning bore well finding drawing stage room",
-          "page      : number language quantity journal field reckoning bore well finding drawing stage room job",
-          "report    : number language quantity journal field reckoning bore well finding drawing stage room job page",
-          "demo      : number language quantity journal field stage room job");
+          "drawing   : number language quantity journal field reckoning bore well",
+          "stage     : number language quantity journal field reckoning bore pipe well finding drawing",
+          "room      : number language quantity journal field reckoning bore pipe well finding drawing stage",
+          "job       : number language quantity journal field reckoning bore pipe well finding drawing stage room",
+          "json      : number language quantity journal field reckoning bore pipe well finding stage room job",
+          "page      : number language quantity journal field reckoning bore pipe well finding drawing stage room job json",
+          "report    : number language quantity journal field reckoning bore pipe well finding drawing stage room job",
+          "cases     : number language quantity journal field reckoning bore stage room job json");
 
   /** Who may use which package of others; those of Java that are not here are closed. */
   private static final List<String> OUTSIDE =
@@ -45,7 +47,7 @@ final class Arrows {
           "java.util.regex        : everyone",
           "java.util.stream       : everyone",
           "org.hipparchus.util    : number",
-          "com.eclipsesource.json : journal page report",
+          "com.eclipsesource.json : journal json page cases",
           "j2html                 : page report",
           "j2html.attributes      : page report",
           "j2html.rendering       : page report",

@@ -13,7 +13,7 @@ import steening.language.Reader;
 import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Reckoning;
-import steening.reckoning.ReckoningJson;
+import steening.json.ReckoningJson;
 
 /**
  * The reckonings for programs: values in by name as text, answers, working and source out as JSON. An unusual value is a

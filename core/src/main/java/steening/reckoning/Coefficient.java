@@ -1,6 +1,7 @@
 package steening.reckoning;
 
 import steening.language.UnitSystem;
+import steening.number.Elementary;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
 
@@ -37,6 +38,13 @@ public final class Coefficient {
 
   public Coefficient of(Scale scale) {
     return of(scale, 1);
+  }
+
+  /** The same to a power that is not whole, as formulas fitted to measurements have it. */
+  public Coefficient of(Scale scale, double power) {
+    double usFactor = Elementary.pow(size(scale, UnitSystem.US), power);
+    double metricFactor = Elementary.pow(size(scale, UnitSystem.METRIC), power);
+    return new Coefficient(coherent, us * usFactor, metric * metricFactor);
   }
 
   public Term term() {

@@ -1,4 +1,4 @@
-package steening.reckoning;
+package steening.json;
 
 import com.eclipsesource.json.Json;
 import com.eclipsesource.json.JsonArray;
@@ -15,6 +15,11 @@ import steening.number.Decimal;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
+import steening.reckoning.Answer;
+import steening.reckoning.Outcome;
+import steening.reckoning.Reckoning;
+import steening.reckoning.Term;
+import steening.reckoning.Working;
 
 /** Reckonings and their answers as JSON, for the command line and the HTTP interface alike. */
 public final class ReckoningJson {

@@ -1,0 +1,103 @@
+package steening.json;
+
+import com.eclipsesource.json.Json;
+import com.eclipsesource.json.JsonArray;
+import com.eclipsesource.json.JsonObject;
+import com.eclipsesource.json.JsonValue;
+import java.util.List;
+import steening.finding.Expectation;
+import steening.finding.Finding;
+import steening.job.Job;
+import steening.job.Stages;
+import steening.job.WellName;
+import steening.language.Phrase;
+import steening.language.Reader;
+import steening.language.Shown;
+import steening.quantity.Figure;
+import steening.stage.Sheet;
+import steening.stage.Stage;
+
+/** A well as built with its findings: {@code {"well":{…},"findings":[…]}}. */
+public final class JobJson {
+  private JobJson() {}
+
+  public static JsonObject of(Job job, Reader reader) {
+    JsonObject stages = new JsonObject();
+    for (Stage stage : Stages.all()) stages.add(stage.name(), stage(stage, job, reader));
+    JsonObject well = new JsonObject()
+        .add("id", job.well().id())
+        .add("name", WellName.of(job.journal()))
+        .add("stage", job.present().name())
+        .add("entries", job.journal().size())
+        .add("stages", stages);
+    JsonArray findings = new JsonArray();
+    for (Finding finding : job.findings()) findings.add(finding(finding, reader));
+    return new JsonObject().add("well", well).add("findings", findings);
+  }
+
+  private static JsonObject stage(Stage stage, Job job, Reader reader) {
+    Sheet sheet = stage.sheet(job.well());
+    JsonArray lines = new JsonArray();
+    for (Sheet.Line line : sheet.lines()) {
+      lines.add(new JsonObject().add("label", say(line.label(), reader)).add("value", shown(line.value(), reader)));
+    }
+    JsonArray tables = new JsonArray();
+    for (Sheet.Table table : sheet.tables()) tables.add(table(table, reader));
+    JsonArray expected = new JsonArray();
+    for (Expectation expectation : stage.expectations(job.well())) expected.add(expectation(expectation, reader));
+    return new JsonObject()
+        .add("progress", word(stage.progress(job.well()).name()))
+        .add("figures", lines)
+        .add("tables", tables)
+        .add("expected", expected);
+  }
+
+  private static JsonObject table(Sheet.Table table, Reader reader) {
+    JsonArray heads = new JsonArray();
+    for (Phrase head : table.heads()) heads.add(say(head, reader));
+    JsonArray rows = new JsonArray();
+    for (List<Shown> row : table.rows()) {
+      JsonArray cells = new JsonArray();
+      for (Shown cell : row) cells.add(shown(cell, reader));
+      rows.add(cells);
+    }
+    return new JsonObject().add("title", say(table.title(), reader)).add("heads", heads).add("rows", rows);
+  }
+
+  private static JsonObject expectation(Expectation expectation, Reader reader) {
+    JsonObject json = new JsonObject().add("what", say(expectation.what(), reader)).add("value", shown(expectation.figure(), reader));
+    expectation.band().ifPresent(band -> json.add("giveOrTake", shown(band, reader)));
+    return json;
+  }
+
+  private static JsonObject finding(Finding finding, Reader reader) {
+    JsonArray entries = new JsonArray();
+    for (String entry : finding.entries()) entries.add(entry);
+    return new JsonObject()
+        .add("code", finding.code())
+        .add("weight", finding.weight().code())
+        .add("stage", finding.stage())
+        .add("measured", finding.measured().<JsonValue>map(f -> shown(f, reader)).orElse(Json.NULL))
+        .add("expected", finding.expected().<JsonValue>map(f -> shown(f, reader)).orElse(Json.NULL))
+        .add("text", say(finding.text(), reader))
+        .add("cause", finding.cause().map(c -> say(c, reader)).orElse(""))
+        .add("next", finding.next().map(n -> say(n, reader)).orElse(""))
+        .add("entries", entries);
+  }
+
+  /** A figure keeps its number apart from its unit; anything else is text. */
+  private static JsonValue shown(Shown shown, Reader reader) {
+    if (shown instanceof Figure figure) {
+      return ReckoningJson.value(figure.quantity(), figure.scale(), reader).add("text", figure.shownTo(reader));
+    }
+    return Json.value(shown.shownTo(reader));
+  }
+
+  private static String say(Phrase phrase, Reader reader) {
+    return phrase.shownTo(reader);
+  }
+
+  private static String word(String constant) {
+    return constant.equals("DONE") ? "done" : constant.equals("UNDER_WAY") ? "under way" : "not begun";
+  }
+}

@@ -1,0 +1,50 @@
+package steening.report;
+
+import static j2html.TagCreator.caption;
+import static j2html.TagCreator.div;
+import static j2html.TagCreator.each;
+import static j2html.TagCreator.rawHtml;
+import static j2html.TagCreator.span;
+import static j2html.TagCreator.table;
+import static j2html.TagCreator.tbody;
+import static j2html.TagCreator.td;
+import static j2html.TagCreator.text;
+import static j2html.TagCreator.th;
+import static j2html.TagCreator.thead;
+import static j2html.TagCreator.tr;
+
+import j2html.tags.DomContent;
+import java.util.ArrayList;
+import java.util.List;
+import steening.drawing.Chart;
+import steening.drawing.ChartDrawing;
+import steening.language.Reader;
+import steening.stage.Sheet;
+
+/** A stage's sheet on paper; a figure with a working carries its number in the appendix. */
+final class SheetPrint {
+  private SheetPrint() {}
+
+  static DomContent of(Sheet sheet, Reader reader, Appendix appendix) {
+    List<DomContent> parts = new ArrayList<>();
+    List<DomContent> rows = new ArrayList<>();
+    for (Sheet.Line line : sheet.lines()) {
+      DomContent reference = line.working()
+          .<DomContent>map(outcome -> span(" [" + appendix.number(line.label(), outcome) + "]").withClass("reference"))
+          .orElse(text(""));
+      rows.add(tr(td(line.label().shownTo(reader)), td(text(line.value().shownTo(reader)), reference).withClass("value")));
+    }
+    if (!rows.isEmpty()) parts.add(table(rows.toArray(DomContent[]::new)).withClass("facts"));
+    for (Sheet.Table printed : sheet.tables()) parts.add(rows(printed, reader));
+    for (Chart chart : sheet.charts()) parts.add(div(rawHtml(ChartDrawing.draw(chart, reader))).withClass("chart"));
+    return div(parts.toArray(DomContent[]::new));
+  }
+
+  private static DomContent rows(Sheet.Table sheetTable, Reader reader) {
+    return table(
+            caption(sheetTable.title().shownTo(reader)),
+            thead(tr(each(sheetTable.heads(), head -> th(head.shownTo(reader))))),
+            tbody(each(sheetTable.rows(), row -> tr(each(row, cell -> td(cell.shownTo(reader)))))))
+        .withClass("rows");
+  }
+}
