@@ -33,10 +33,7 @@ public record Moment(long epochMillis, int offsetMinutes) {
       int minute = digits(clock, 3, 5);
       int second = clock.length() > 5 ? digits(clock, 6, 8) : 0;
       int millis = clock.length() > 8 ? digits(clock, 9, 12) : 0;
-      boolean wellFormed =
-          clock.charAt(2) == ':'
-              && (clock.length() == 5 || clock.length() == 8 && clock.charAt(5) == ':' || clock.length() == 12);
-      if (!wellFormed || hour > 23 || minute > 59 || second > 59) throw unreadable(text);
+      if (!isShapedAsClock(clock) || hour > 23 || minute > 59 || second > 59) throw unreadable(text);
       int offset = offset(text.substring(zone));
       long seconds = date.atTime(hour, minute, second).toEpochSecond(ZoneOffset.UTC) - offset * 60L;
       return new Moment(seconds * 1000 + millis, offset);
@@ -97,11 +94,19 @@ public record Moment(long epochMillis, int offsetMinutes) {
     throw unreadable(text);
   }
 
+  /** Whether hours, minutes, seconds and milliseconds stand apart by their own signs: {@code 14:05:00.250}. */
+  private static boolean isShapedAsClock(String clock) {
+    int length = clock.length();
+    return clock.charAt(2) == ':'
+        && (length == 5 || clock.charAt(5) == ':' && (length == 8 || clock.charAt(8) == '.' && length == 12));
+  }
+
   private static int offset(String zone) {
     if (zone.equals("Z")) return 0;
-    if (zone.length() != 6 || zone.charAt(3) != ':') throw unreadable(zone);
-    int minutes = digits(zone, 1, 3) * 60 + digits(zone, 4, 6);
-    return zone.charAt(0) == '-' ? -minutes : minutes;
+    int minutes = digits(zone, 4, 6);
+    if (zone.length() != 6 || zone.charAt(3) != ':' || minutes > 59) throw unreadable(zone);
+    int size = digits(zone, 1, 3) * 60 + minutes;
+    return zone.charAt(0) == '-' ? -size : size;
   }
 
   private static int digits(String text, int from, int to) {

@@ -55,9 +55,13 @@ public final class Decimal {
 
   /** At most {@code places} decimals; zeros at the end are left out. */
   public static String upTo(double value, int places) {
-    BigDecimal rounded = rounded(value, places);
-    if (rounded.signum() == 0) return "0";
-    BigDecimal stripped = rounded.stripTrailingZeros();
+    return shortest(rounded(value, places));
+  }
+
+  /** All decimals it has; zeros at the end are left out. */
+  public static String shortest(BigDecimal value) {
+    if (value.signum() == 0) return "0";
+    BigDecimal stripped = value.stripTrailingZeros();
     return (stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped).toPlainString();
   }
 

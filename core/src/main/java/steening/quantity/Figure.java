@@ -1,5 +1,6 @@
 package steening.quantity;
 
+import java.math.BigDecimal;
 import steening.language.Reader;
 import steening.language.Shown;
 import steening.number.Decimal;
@@ -17,7 +18,7 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
   @Override
   public String shownTo(Reader reader) {
     Unit unit = scale.of(reader);
-    if (unit == Unit.SLOT) return Decimal.fixed(quantity.in(Unit.INCH), 3) + " in (" + Decimal.upTo(quantity.in(unit), 0) + " slot)";
+    if (unit == Unit.SLOT) return fixed(Unit.INCH, 3) + " in (" + Decimal.upTo(quantity.in(unit), 0) + " slot)";
     String number = number(reader);
     return unit == Unit.ONE ? number : number + " " + unit.printed();
   }
@@ -25,14 +26,20 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
   /** Without the unit. Inches that are whole sixteenths are written as the trade writes them: {@code 7 7/8}. */
   public String number(Reader reader) {
     Unit unit = scale.of(reader);
-    double value = quantity.in(unit);
-    if (scale == Scale.DIAMETER && unit == Unit.INCH) {
-      double sixteenths = value * FINEST_FRACTION;
-      if (value > 0 && sixteenths == Math.floor(sixteenths)) return fraction((long) sixteenths);
-      return Decimal.upTo(value, 3);
-    }
-    if (unit == Unit.ONE) return Decimal.significant(value, 4);
-    return Decimal.fixed(value, unit.decimals());
+    if (unit == Unit.ONE) return Decimal.significant(quantity.in(unit), 4);
+    return scale == Scale.DIAMETER && unit == Unit.INCH ? inches() : fixed(unit, unit.decimals());
+  }
+
+  private String inches() {
+    double sixteenths = quantity.in(Unit.INCH) * FINEST_FRACTION;
+    if (sixteenths > 0 && sixteenths == Math.floor(sixteenths)) return fraction((long) sixteenths);
+    return Decimal.shortest(new BigDecimal(fixed(Unit.INCH, Unit.INCH.decimals())));
+  }
+
+  /** What was measured is rounded as it was measured, not as the double nearest to it. */
+  private String fixed(Unit unit, int places) {
+    if (quantity instanceof Length length) return length.in(unit, places).toPlainString();
+    return Decimal.fixed(quantity.in(unit), places);
   }
 
   private static String fraction(long sixteenths) {

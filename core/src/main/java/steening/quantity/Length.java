@@ -70,6 +70,17 @@ public record Length(long nanometres) implements Quantity, Comparable<Length> {
     return in(Unit.INCH);
   }
 
+  /** Rounded only once: seven and seven eighths are 7.875 inches and not a hair more. */
+  @Override
+  public double in(Unit unit) {
+    return unit.dimension() == Dimension.LENGTH ? (double) nanometres / unit.nanometres() : Quantity.super.in(unit);
+  }
+
+  /** The decimal in a unit, half up. */
+  BigDecimal in(Unit unit, int places) {
+    return new BigDecimal(nanometres).divide(new BigDecimal(unit.nanometres()), places, RoundingMode.HALF_UP);
+  }
+
   @Override
   public Dimension dimension() {
     return Dimension.LENGTH;

@@ -78,6 +78,8 @@ public enum Unit {
   PERCENT(Dimension.NUMBER, "%", 0.01, 1, "percent", "por ciento"),
   ONE(Dimension.NUMBER, "", 1, 2);
 
+  private static final int NANO = 9;
+
   /** Freezing point and the zero of each thermometer, as kelvin: coherent = value × factor + zero. */
   private static final double CELSIUS_ZERO = 273.15;
 
@@ -87,6 +89,7 @@ public enum Unit {
   private final String symbol;
   private final BigDecimal exact;
   private final double factor;
+  private final long nanometres;
   private final int decimals;
   private final List<String> alsoWritten;
 
@@ -95,6 +98,7 @@ public enum Unit {
     this.symbol = symbol;
     this.exact = new BigDecimal(exact);
     this.factor = Decimal.nearest(this.exact);
+    this.nanometres = this.exact.movePointRight(NANO).longValueExact();
     this.decimals = decimals;
     this.alsoWritten = List.of(alsoWritten);
   }
@@ -104,6 +108,7 @@ public enum Unit {
     this.symbol = symbol;
     this.exact = null;
     this.factor = factor;
+    this.nanometres = 0;
     this.decimals = decimals;
     this.alsoWritten = List.of(alsoWritten);
   }
@@ -134,6 +139,11 @@ public enum Unit {
 
   public double fromCoherent(double coherent) {
     return (coherent - zero()) / factor;
+  }
+
+  /** The size of a unit of length, which is a whole number in all of them. */
+  long nanometres() {
+    return nanometres;
   }
 
   /** The quantity that this unit makes of a decimal; lengths stay exact to the nanometre. */
