@@ -19,6 +19,8 @@ import steening.well.Well;
  * @param unread entries that are kept but not understood here: of a newer kind, or with a body that does not fit
  */
 public record Job(Journal journal, Well well, List<Entry> unread) {
+  /** Site, permit and plan are the desk's; the rig moves after them. */
+  private static final int DESK_WORK = 3;
 
   /** Folds a journal. Pure: equal journals give equal wells. */
   public static Job of(String id, Journal journal) {
@@ -42,13 +44,21 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
     return findings;
   }
 
-  /** The latest stage that anything was entered for, or the one after it once it is done. */
+  /**
+   * The stage to work on: the latest that anything was entered for, or the one after it once it is done. Before the
+   * first foot, whatever of the desk work is still open comes first.
+   */
   public Stage present() {
     List<Stage> stages = Stages.all();
     int latest = 0;
-    for (int i = 0; i < stages.size(); i++) if (stages.get(i).progress(well) != Progress.NOT_BEGUN) latest = i;
-    boolean done = stages.get(latest).progress(well) == Progress.DONE;
-    return stages.get(done ? Math.min(latest + 1, stages.size() - 1) : latest);
+    for (int i = 0; i < stages.size(); i++) if (progress(i) != Progress.NOT_BEGUN) latest = i;
+    int present = progress(latest) == Progress.DONE ? Math.min(latest + 1, stages.size() - 1) : latest;
+    for (int i = 0; present <= DESK_WORK && i < present; i++) if (progress(i) != Progress.DONE) return stages.get(i);
+    return stages.get(present);
+  }
+
+  private Progress progress(int stage) {
+    return Stages.all().get(stage).progress(well);
   }
 
   private List<Finding> aboutTheJournal() {
