@@ -1,0 +1,60 @@
+package steening.office.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.APIResponse;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import steening.office.demo.DemoFirm;
+import steening.journal.Entry;
+
+/**
+ * The everyday well typed through the browser, first call to completion. The numbers are those of our own scenario, whose
+ * arithmetic was done by hand apart from this program.
+ */
+class EverydayWellTest {
+  @TempDir private Path folder;
+
+  @Test
+  void typedOnAPhoneItComesOutOnThePageAndOnPaper() throws IOException {
+    List<Entry> entries = DemoFirm.well("everyday-well");
+    try (Crew crew = Crew.withPhone(folder.resolve("everyday.db"), List.of())) {
+      for (Entry entry : entries) {
+        crew.types(entry);
+        assertThat(crew.page().locator(".trouble").allInnerTexts()).as("%s %s", entry.kind(), entry.body()).isEmpty();
+      }
+      assertThat(crew.open(crew.well() + "/journal").locator(".journal > li").count()).isEqualTo(entries.size());
+
+      crew.open(crew.well());
+      crew.page().evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+      String page = crew.page().locator("main").innerText();
+      assertThat(page)
+          .as("string of 138.50 ft, screen 125 to 135").contains("138.50 ft", "125.00", "135.00")
+          .as("up-hole velocity 50 ft/min").contains("50 ft/min")
+          .as("entrance velocity 0.045 ft/s").contains("0.045 ft/s")
+          .as("slope 1.32 ft, T about 2,400 gpd/ft").contains("1.32 ft", "2400 gpd/ft")
+          .as("specific capacity 0.97 gpm/ft").contains("0.97 gpm/ft")
+          .as("100 days: 16.07 ft").contains("16.07 ft")
+          .as("total dynamic head 213.9 ft").containsPattern("21[34]\\.\\d+ ft")
+          .as("tank 77.5 gal").contains("77.5 gal");
+      assertThat(crew.page().locator(".finding").allInnerTexts()).as("findings").hasSize(1);
+      assertThat(crew.page().locator(".finding").innerText()).contains("50 ft/min");
+
+      String load = crew.open(crew.well() + "/load-list").locator("main").innerText();
+      assertThat(load).contains("6.70", "14", "17", "187", "8", "9", "216");
+
+      APIResponse paper = crew.page().request().get(crew.address() + crew.well() + "/report.pdf");
+      assertThat(paper.status()).isEqualTo(200);
+      try (PDDocument document = Loader.loadPDF(paper.body())) {
+        assertThat(new PDFTextStripper().getText(document))
+            .contains("AC-2026-0117", "0047813", "138.50 ft", "2400 gpd/ft", "16.07 ft", "WD-0419", "Orla Finch");
+      }
+    }
+  }
+}
