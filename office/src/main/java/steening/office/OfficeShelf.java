@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
+import steening.job.Job;
 import steening.journal.Entry;
 import steening.journal.Journal;
 import steening.page.Shelf;
@@ -13,6 +15,7 @@ import steening.page.Shelf;
 public final class OfficeShelf implements Shelf {
   private final Store store;
   private final ConcurrentSkipListMap<String, Journal> journals = new ConcurrentSkipListMap<>();
+  private final ConcurrentHashMap<String, Job> jobs = new ConcurrentHashMap<>();
 
   public OfficeShelf(Store store) {
     this.store = store;
@@ -39,6 +42,17 @@ public final class OfficeShelf implements Shelf {
   @Override
   public Journal journal(String well) {
     return journals.getOrDefault(well, Journal.EMPTY);
+  }
+
+  /** Folded when first asked for, and again when something was written. */
+  @Override
+  public Job job(String well) {
+    Journal journal = journal(well);
+    Job known = jobs.get(well);
+    if (known != null && known.journal() == journal) return known;
+    Job job = Job.of(well, journal);
+    jobs.put(well, job);
+    return job;
   }
 
   private void take(List<Entry> entries) {

@@ -22,12 +22,15 @@ public final class Store implements AutoCloseable {
   private final Path file;
   private final Connection connection;
   private final String device;
+  private volatile long nextSequence;
   private StoreTrouble broken;
 
   private Store(Path file, Connection connection, String device) {
     this.file = file;
     this.connection = connection;
     this.device = device;
+    this.nextSequence =
+        query("select coalesce(max(sequence), 0) + 1 from entry where device = ?", device, row -> row.getLong(1)).get(0);
   }
 
   /**
@@ -52,9 +55,8 @@ public final class Store implements AutoCloseable {
   }
 
   /** The number that the office's own next entry has. */
-  public synchronized long nextSequence() {
-    return query(
-        "select coalesce(max(sequence), 0) + 1 from entry where device = ?", device, row -> row.getLong(1)).get(0);
+  public long nextSequence() {
+    return nextSequence;
   }
 
   /**
@@ -87,6 +89,9 @@ public final class Store implements AutoCloseable {
     } catch (RuntimeException | Error e) {
       rollBack();
       throw e;
+    }
+    for (Entry entry : stored) {
+      if (entry.device().equals(device)) nextSequence = Math.max(nextSequence, entry.sequence() + 1);
     }
     return new Receipt(stored, known, clashing);
   }
