@@ -72,8 +72,8 @@ public final class CountField extends Valued<Integer> {
     if (count > usualMost && !sure) {
       return new Reading.Asked(
           Phrase.of("{0}: {1} is a lot. Is it right?", "{0}: {1} es mucho. ¿Está bien?", label(), text),
-          List.of(Integer.toString(count)));
+          List.of(text));
     }
-    return new Reading.Taken(Integer.toString(count));
+    return new Reading.Taken(text);
   }
 }

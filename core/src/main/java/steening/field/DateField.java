@@ -50,25 +50,33 @@ public final class DateField extends Valued<LocalDate> {
           meanings.size() == 1
               ? Phrase.of("{0}: does {1} mean {2}?", "{0}: ¿{1} es {2}?", label(), text, meanings.get(0))
               : Phrase.of(
-                  "{0}: does {1} mean {2} or {3}?", "{0}: ¿{1} es {2} o {3}?", label(), text, meanings.get(0), meanings.get(1)),
+                  "{0}: does {1} mean {2} or {3}?", "{0}: ¿{1} es {2} o {3}?",
+                  label(), text, meanings.get(0), meanings.get(1)),
           meanings);
     }
   }
 
-  /** Month first, then day first; only days that exist. */
+  /** Year, month, day; or else month first, then day first; only days that exist. */
   private static List<String> meanings(String[] parts) {
     List<String> meanings = new ArrayList<>();
     if (parts.length != 3) return meanings;
-    String year = parts[2].length() == 2 ? "20" + parts[2] : parts[2];
-    for (String[] monthAndDay : new String[][] {{parts[0], parts[1]}, {parts[1], parts[0]}}) {
-      try {
-        String date = Dates.format(Dates.parse(year + "-" + two(monthAndDay[0]) + "-" + two(monthAndDay[1])));
-        if (!meanings.contains(date)) meanings.add(date);
-      } catch (IllegalArgumentException noSuchDay) {
-        // The other order may be a day.
-      }
+    if (parts[0].length() == 4) {
+      offer(meanings, parts[0], parts[1], parts[2]);
+      return meanings;
     }
+    String year = parts[2].length() == 2 ? "20" + parts[2] : parts[2];
+    offer(meanings, year, parts[0], parts[1]);
+    offer(meanings, year, parts[1], parts[0]);
     return meanings;
+  }
+
+  private static void offer(List<String> meanings, String year, String month, String day) {
+    try {
+      String date = Dates.format(Dates.parse(year + "-" + two(month) + "-" + two(day)));
+      if (!meanings.contains(date)) meanings.add(date);
+    } catch (IllegalArgumentException noSuchDay) {
+      // The other order may be a day.
+    }
   }
 
   private static String two(String number) {

@@ -62,7 +62,8 @@ public abstract class Field {
   }
 
   /**
-   * Reads what was typed where something was. What is taken keeps what was typed; only a unit that was left out is added.
+   * Reads what was typed where something was. What is taken keeps what was typed; only a unit that was left out is
+   * added.
    *
    * @param text trimmed, never empty
    */
@@ -72,6 +73,7 @@ public abstract class Field {
   protected final Reading refused(String text, Reader reader) {
     return new Reading.Refused(
         Phrase.of(
-            "{0}: \"{1}\" is not understood. Example: {2}.", "{0}: no se entiende «{1}». Ejemplo: {2}.", label, text, example(reader)));
+            "{0}: \"{1}\" is not understood. Example: {2}.", "{0}: no se entiende «{1}». Ejemplo: {2}.",
+            label, text, example(reader)));
   }
 }

@@ -23,7 +23,8 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields) {
       TextField.of("remark", Phrase.of("remark", "nota"), "hard drilling at 61 ft").optional();
 
   /** Names of fields whose unusual values were asked about and confirmed. */
-  public static final TextField SURE = TextField.of("sure", Phrase.of("confirmed", "confirmado"), "hole-diameter").optional();
+  public static final TextField SURE =
+      TextField.of("sure", Phrase.of("confirmed", "confirmado"), "hole-diameter").optional();
 
   public Kind {
     fields = List.copyOf(fields);
@@ -73,7 +74,8 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields) {
     for (String name : body.values().keySet()) {
       if (field(name).isEmpty() && !name.equals(SURE.name())) {
         faults.add(Phrase.of(
-            "{0}: a {1} has no such field; its fields are {2}.", "{0}: {1} no tiene ese campo; sus campos son {2}.", name, this.name, names()));
+            "{0}: a {1} has no such field; its fields are {2}.", "{0}: {1} no tiene ese campo; sus campos son {2}.",
+            name, this.name, names()));
       }
     }
     return faults;

@@ -13,8 +13,8 @@ import steening.quantity.Quantity;
 import steening.quantity.Scale;
 
 /**
- * An amount with its unit. Outside the possible range it is refused; outside the usual range it is asked about, with the
- * readings that would be usual. A comma is always asked about.
+ * An amount with its unit. Outside the possible range it is refused; outside the usual range it is asked about, with
+ * the readings that would be usual. A comma is always asked about.
  */
 public final class QuantityField extends Valued<Quantity> {
   private final Scale scale;
@@ -24,7 +24,14 @@ public final class QuantityField extends Valued<Quantity> {
   private final String metricExample;
 
   private QuantityField(
-      String name, Phrase label, boolean required, Scale scale, Bounds possible, Bounds usual, String usExample, String metricExample) {
+      String name,
+      Phrase label,
+      boolean required,
+      Scale scale,
+      Bounds possible,
+      Bounds usual,
+      String usExample,
+      String metricExample) {
     super(name, label, required);
     this.scale = scale;
     this.possible = possible;
@@ -155,12 +162,14 @@ public final class QuantityField extends Valued<Quantity> {
   private Reading comma(String text, Reader reader) {
     List<String> meanings = new ArrayList<>();
     for (String candidate : List.of(text.replace(',', '.'), text.replace(",", ""))) {
-      Notation.read(candidate, scale.of(reader)).filter(t -> isPossible(t.quantity())).ifPresent(t -> meanings.add(t.text()));
+      Optional<Notation.Typed> typed = Notation.read(candidate, scale.of(reader));
+      if (typed.isPresent() && isPossible(typed.get().quantity())) meanings.add(typed.get().text());
     }
     if (meanings.isEmpty()) return refused(text, reader);
     return new Reading.Asked(
         Phrase.of(
-            "{0}: does the comma in {1} mean a decimal point?", "{0}: ¿la coma en {1} es punto decimal?", label(), text),
+            "{0}: does the comma in {1} mean a decimal point?", "{0}: ¿la coma en {1} es punto decimal?",
+            label(), text),
         meanings);
   }
 

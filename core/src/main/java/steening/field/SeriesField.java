@@ -10,8 +10,8 @@ import steening.quantity.Quantity;
 import steening.quantity.Scale;
 
 /**
- * Several amounts of one kind, in order: {@code 0.20 0.27 0.30 m}, {@code 0.20, 0.27, 0.30 m}, {@code 7 7/8 in; 8 in}. The
- * unit stands once at the end, or with every amount.
+ * Several amounts of one kind, in order: {@code 0.20 0.27 0.30 m}, {@code 0.20, 0.27, 0.30 m}, {@code 7 7/8 in; 8 in}.
+ * The unit stands once at the end, or with every amount.
  */
 public final class SeriesField extends Valued<List<Quantity>> {
   private static final int LONGEST = 1000;
@@ -103,14 +103,17 @@ public final class SeriesField extends Valued<List<Quantity>> {
 
   private Reading comma(String text, Reader reader) {
     List<String> meanings = new ArrayList<>();
-    boolean tight = text.lastIndexOf(' ', text.lastIndexOf(',')) < 0 && text.indexOf(';') < 0;
-    for (String candidate : tight ? List.of(text.replace(',', '.'), text.replace(",", "; ")) : List.of(text.replace(',', '.'))) {
+    List<String> candidates = new ArrayList<>(List.of(text.replace(',', '.')));
+    boolean mayBeAList = text.lastIndexOf(' ', text.lastIndexOf(',')) < 0 && text.indexOf(';') < 0;
+    if (mayBeAList) candidates.add(text.replace(",", "; "));
+    for (String candidate : candidates) {
       if (understand(candidate, reader, true) instanceof Reading.Taken taken) meanings.add(taken.text());
     }
     if (meanings.isEmpty()) return refused(text, reader);
     return new Reading.Asked(
         Phrase.of(
-            "{0}: do the commas in {1} mean decimal points?", "{0}: ¿las comas en {1} son puntos decimales?", label(), text),
+            "{0}: do the commas in {1} mean decimal points?", "{0}: ¿las comas en {1} son puntos decimales?",
+            label(), text),
         meanings);
   }
 }

@@ -65,7 +65,9 @@ public final class Decimal {
     return (stripped.scale() < 0 ? stripped.setScale(0, RoundingMode.UNNECESSARY) : stripped).toPlainString();
   }
 
-  /** About {@code figures} significant figures, never in exponent form: 0.01234 with 3 is 0.0123, 1234.5 with 3 is 1235. */
+  /**
+   * About {@code figures} significant figures, never in exponent form: 0.01234 with 3 is 0.0123, 1234.5 with 3 is 1235.
+   */
   public static String significant(double value, int figures) {
     if (value == 0 || Double.isNaN(value) || Double.isInfinite(value)) return upTo(value, 0);
     int magnitude = 0;

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
- * The trade's way of writing amounts, read: {@code 57' 3"}, {@code 57' 3 1/2"}, {@code 57.25 ft}, {@code 57 3} (feet and
- * inches, where a bare number is feet), {@code 7 7/8 in}, {@code 7-7/8"}, {@code .020 in}, {@code 20 slot},
+ * The trade's way of writing amounts, read: {@code 57' 3"}, {@code 57' 3 1/2"}, {@code 57.25 ft}, {@code 57 3} (feet
+ * and inches, where a bare number is feet), {@code 7 7/8 in}, {@code 7-7/8"}, {@code .020 in}, {@code 20 slot},
  * {@code 17.45 m}, {@code 28 gpm}, {@code 9.5 lb/gal}. A comma is never read: it means different things to different
  * hands, so whoever asks must ask back.
  */

@@ -124,7 +124,8 @@ public enum Unit {
 
   /** As written on a page: {@code ft³}. */
   public String printed() {
-    return symbol.replace("ft3", "ft³").replace("ft2", "ft²").replace("in2", "in²").replace("m3", "m³").replace("m2", "m²");
+    String cubes = symbol.replace("ft3", "ft³").replace("m3", "m³");
+    return cubes.replace("ft2", "ft²").replace("in2", "in²").replace("m2", "m²");
   }
 
   /** How many decimals people read in this unit. */

@@ -47,7 +47,8 @@ class BoreFieldTest {
 
   @Test
   void asksAboutOneReachAndKeepsTheOthers() {
-    assertThat(asked(HOLE, "7 7/8 in to 57 ft; 11.2 ft to 63 ft")).containsExactly("7 7/8 in to 57 ft; 11.2 in to 63 ft");
+    assertThat(asked(HOLE, "7 7/8 in to 57 ft; 11.2 ft to 63 ft"))
+        .containsExactly("7 7/8 in to 57 ft; 11.2 in to 63 ft");
     assertThat(asked(HOLE, "7.875 ft")).containsExactly("7.875 in");
     assertThat(asked(HOLE, "7,875")).contains("7.875 in");
   }
@@ -59,7 +60,9 @@ class BoreFieldTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {";", "8 in to", "8 in; 9 in", "to 57 ft", "8 in from 5 ft", "8 in to 57 ft to 60 ft", "8 in to 57 gal"})
+  @ValueSource(strings = {
+    ";", "8 in to", "8 in; 9 in", "to 57 ft", "8 in from 5 ft", "8 in to 57 ft to 60 ft", "8 in to 57 gal"
+  })
   void refusesNonsense(String typed) {
     assertThat(refused(HOLE, typed)).contains("Example: ");
   }

@@ -52,7 +52,8 @@ class SeriesFieldTest {
   void neverTakesAFractionForTwoAmounts() {
     assertThat(refused(DRAWDOWN, "1 1/2 2 1/2 ft"))
         .isEqualTo("drawdown: \"1 1/2 2 1/2 ft\" is not understood. Example: 0.66 0.89 0.98 ft.");
-    assertThat(refused(DRAWDOWN, "1 1/2 ft")).isEqualTo("drawdown: 1 given, where 3 to 1000 are needed. Example: 0.66 0.89 0.98 ft.");
+    assertThat(refused(DRAWDOWN, "1 1/2 ft"))
+        .isEqualTo("drawdown: 1 given, where 3 to 1000 are needed. Example: 0.66 0.89 0.98 ft.");
   }
 
   @Test
@@ -75,7 +76,9 @@ class SeriesFieldTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"1 ft 2 m 3", "1 2 ft 3", "one two three", "1 2 3 gal", ";", "; ;", ",", "1;;2;3", "1 2 3 ft ft"})
+  @ValueSource(strings = {
+    "1 ft 2 m 3", "1 2 ft 3", "one two three", "1 2 3 gal", ";", "; ;", ",", "1;;2;3", "1 2 3 ft ft"
+  })
   void refusesNonsense(String typed) {
     assertThat(refused(DRAWDOWN, typed)).contains("Example: ");
   }
