@@ -43,7 +43,7 @@ need_jdk() {
   local found
   found=$(find_java javac)
   if [[ -z $found ]]; then
-    install_debian "a Java Development Kit, version $OLDEST_JAVA or newer" \
+    install_debian "a Java Development Kit ($OLDEST_JAVA or newer)" \
       "openjdk-$OLDEST_JAVA-jdk-headless" default-jdk-headless
     found=$(find_java javac)
     [[ -n $found ]] || stop "the Java Development Kit was installed but is not to be found; please set JAVA_HOME."
@@ -55,6 +55,8 @@ need_command() {
   local first=$1 second=$2 package=$3
   command -v "$first" > /dev/null || command -v "$second" > /dev/null || install_debian "$first" "$package"
 }
+
+known_to_debian() { apt-cache show "$1" > /dev/null 2>&1; }
 
 # install_debian WHAT PACKAGE [OTHER PACKAGE]: the second package is for releases that no longer have the first.
 install_debian() {
@@ -71,8 +73,14 @@ install_debian() {
     fi
   fi
   say "$what is missing; installing it from Debian's packages (a minute or two) ..."
-  "${as_root[@]}" apt-get update -q >&2 || true
-  apt-cache show "$package" > /dev/null 2>&1 || package=${3:-$package}
-  "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends "$package" >&2 ||
+  local log
+  log=$(mktemp)
+  "${as_root[@]}" apt-get update > "$log" 2>&1 || true
+  if [[ -n ${3:-} ]] && ! known_to_debian "$package" && known_to_debian "$3"; then package=$3; fi
+  if ! "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive \
+    apt-get install -y --no-install-recommends "$package" >> "$log" 2>&1; then
+    tail -n 20 "$log" >&2
     stop "$package could not be installed; the lines above say why. The command was: apt-get install $package"
+  fi
+  rm -f "$log"
 }
