@@ -12,7 +12,8 @@ import steening.journal.Moment;
  * @param licence the number of the driller's licence
  * @param written when it was typed
  */
-public record Completion(LocalDate date, Optional<String> driller, Optional<String> licence, Moment written, String entry) {
+public record Completion(
+    LocalDate date, Optional<String> driller, Optional<String> licence, Moment written, String entry) {
   public static final Part<Optional<Completion>> PART = new Part<>("completion", Optional.empty());
 
   /** Somebody with a licence stands for it. */

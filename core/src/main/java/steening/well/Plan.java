@@ -18,59 +18,88 @@ import steening.quantity.Volume;
 public record Plan(Body body) {
   public static final Part<Plan> PART = new Part<>("plan", new Plan(Body.EMPTY));
 
-  public static final QuantityField HOLE = amount("hole-diameter", Scale.DIAMETER, "hole diameter", "diámetro del barreno", "7 7/8 in", "200 mm")
+  public static final QuantityField HOLE = amount(
+          "hole-diameter", Scale.DIAMETER, "hole diameter", "diámetro del barreno", "7 7/8 in", "200 mm")
       .between("1 in", "60 in").usually("4 in", "16 in");
-  public static final QuantityField DEPTH = amount("hole-depth", Scale.DEPTH, "hole depth", "profundidad del barreno", "142 ft", "43 m")
+  public static final QuantityField DEPTH = amount(
+          "hole-depth", Scale.DEPTH, "hole depth", "profundidad del barreno", "142 ft", "43 m")
       .between("1 ft", "6000 ft").usually("15 ft", "600 ft");
-  public static final QuantityField CASING_OUTSIDE = amount("casing-outside", Scale.DIAMETER, "casing outside diameter", "diámetro exterior del ademe", "4.5 in", "114 mm")
+  public static final QuantityField CASING_OUTSIDE = amount(
+          "casing-outside", Scale.DIAMETER,
+          "casing outside diameter", "diámetro exterior del ademe", "4.5 in", "114 mm")
       .between("1 in", "36 in").usually("2 in", "13 in");
-  public static final QuantityField CASING_WALL = amount("casing-wall", Scale.DIAMETER, "least casing wall", "espesor mínimo del ademe", "0.214 in", "5.4 mm")
+  public static final QuantityField CASING_WALL = amount(
+          "casing-wall", Scale.DIAMETER, "least casing wall", "espesor mínimo del ademe", "0.214 in", "5.4 mm")
       .between("0.02 in", "3 in").usually("0.1 in", "0.7 in");
-  public static final QuantityField STICK_UP = amount("stick-up", Scale.DEPTH, "stick-up", "altura sobre el terreno", "1.5 ft", "0.45 m")
+  public static final QuantityField STICK_UP = amount(
+          "stick-up", Scale.DEPTH, "stick-up", "altura sobre el terreno", "1.5 ft", "0.45 m")
       .between("0 ft", "20 ft").usually("0.5 ft", "5 ft");
-  public static final QuantityField SCREEN_TOP = amount("screen-top", Scale.DEPTH, "top of screen", "tope de la rejilla", "125 ft", "38 m")
+  public static final QuantityField SCREEN_TOP = amount(
+          "screen-top", Scale.DEPTH, "top of screen", "tope de la rejilla", "125 ft", "38 m")
       .between("0 ft", "6000 ft").usually("10 ft", "600 ft");
-  public static final QuantityField SCREEN_BOTTOM = amount("screen-bottom", Scale.DEPTH, "bottom of screen", "fondo de la rejilla", "135 ft", "41 m")
+  public static final QuantityField SCREEN_BOTTOM = amount(
+          "screen-bottom", Scale.DEPTH, "bottom of screen", "fondo de la rejilla", "135 ft", "41 m")
       .between("0 ft", "6000 ft").usually("10 ft", "600 ft");
-  public static final QuantityField SUMP = amount("sump", Scale.DEPTH, "sump and cap", "tramo ciego inferior", "2 ft", "0.6 m")
+  public static final QuantityField SUMP = amount(
+          "sump", Scale.DEPTH, "sump and cap", "tramo ciego inferior", "2 ft", "0.6 m")
       .between("0 ft", "100 ft").usually("0 ft", "25 ft");
-  public static final QuantityField SLOT = amount("slot", Scale.SLOT, "slot size", "abertura de ranura", "20 slot", "0.5 mm")
+  public static final QuantityField SLOT = amount(
+          "slot", Scale.SLOT, "slot size", "abertura de ranura", "20 slot", "0.5 mm")
       .between("0.001 in", "1 in").usually("0.004 in", "0.125 in");
-  public static final QuantityField OPEN_AREA = amount("open-area", Scale.OPEN_AREA, "open area of the screen", "área abierta de la rejilla", "8.5 in2/ft", "180 cm2/m")
+  public static final QuantityField OPEN_AREA = amount(
+          "open-area", Scale.OPEN_AREA,
+          "open area of the screen", "área abierta de la rejilla", "8.5 in2/ft", "180 cm2/m")
       .between("0.1 in2/ft", "400 in2/ft").usually("2 in2/ft", "100 in2/ft").optional();
-  public static final QuantityField PACK_TOP = amount("pack-top", Scale.DEPTH, "top of filter pack", "tope del filtro de grava", "115 ft", "35 m")
+  public static final QuantityField PACK_TOP = amount(
+          "pack-top", Scale.DEPTH, "top of filter pack", "tope del filtro de grava", "115 ft", "35 m")
       .between("0 ft", "6000 ft").usually("5 ft", "600 ft");
-  public static final QuantityField CHIPS_TOP = amount("chips-top", Scale.DEPTH, "top of chip seal", "tope del sello de pellets", "110 ft", "33.5 m")
+  public static final QuantityField CHIPS_TOP = amount(
+          "chips-top", Scale.DEPTH, "top of chip seal", "tope del sello de pellets", "110 ft", "33.5 m")
       .between("0 ft", "6000 ft").usually("5 ft", "600 ft").optional();
-  public static final QuantityField GROUT_TOP = amount("grout-top", Scale.DEPTH, "top of grout", "tope de la lechada", "0 ft", "0 m")
+  public static final QuantityField GROUT_TOP = amount(
+          "grout-top", Scale.DEPTH, "top of grout", "tope de la lechada", "0 ft", "0 m")
       .between("0 ft", "6000 ft").usually("0 ft", "20 ft");
-  public static final QuantityField RATE = amount("rate", Scale.FLOW, "rate wanted", "gasto deseado", "12 gpm", "0.8 L/s")
+  public static final QuantityField RATE = amount(
+          "rate", Scale.FLOW, "rate wanted", "gasto deseado", "12 gpm", "0.8 L/s")
       .between("0.1 gpm", "5000 gpm").usually("0.5 gpm", "60 gpm");
 
-  public static final QuantityField BAG_VOLUME = amount("bag-volume", Scale.VOLUME, "volume of a bag of pack", "volumen de un saco de filtro", "0.50 ft3", "0.0142 m3")
+  public static final QuantityField BAG_VOLUME = amount(
+          "bag-volume", Scale.VOLUME,
+          "volume of a bag of pack", "volumen de un saco de filtro", "0.50 ft3", "0.0142 m3")
       .between("0.01 ft3", "100 ft3").usually("0.3 ft3", "1.2 ft3").optional();
-  public static final QuantityField CHIPS_BAG_VOLUME = amount("chips-bag-volume", Scale.VOLUME, "volume of a bag of chips", "volumen de un saco de pellets", "0.69 ft3", "0.0195 m3")
+  public static final QuantityField CHIPS_BAG_VOLUME = amount(
+          "chips-bag-volume", Scale.VOLUME,
+          "volume of a bag of chips", "volumen de un saco de pellets", "0.69 ft3", "0.0195 m3")
       .between("0.01 ft3", "100 ft3").usually("0.5 ft3", "1.2 ft3").optional();
-  public static final QuantityField GROUT_SOLIDS = amount("grout-solids", Scale.WEIGHT, "dry grout in a bag", "lechada seca por saco", "50 lb", "22.7 kg")
+  public static final QuantityField GROUT_SOLIDS = amount(
+          "grout-solids", Scale.WEIGHT, "dry grout in a bag", "lechada seca por saco", "50 lb", "22.7 kg")
       .between("1 lb", "4000 lb").usually("40 lb", "100 lb").optional();
-  public static final QuantityField GROUT_WATER = amount("grout-water", Scale.LIQUID, "water for a bag of grout", "agua por saco de lechada", "24 gal", "91 L")
+  public static final QuantityField GROUT_WATER = amount(
+          "grout-water", Scale.LIQUID, "water for a bag of grout", "agua por saco de lechada", "24 gal", "91 L")
       .between("0.5 gal", "1000 gal").usually("4 gal", "40 gal").optional();
-  public static final QuantityField OVERAGE = amount("overage", Scale.SHARE, "overage to load", "excedente a cargar", "25 %", "25 %")
+  public static final QuantityField OVERAGE = amount(
+          "overage", Scale.SHARE, "overage to load", "excedente a cargar", "25 %", "25 %")
       .between("0 %", "300 %").usually("5 %", "60 %").optional();
-  public static final QuantityField PACK_ABOVE_LEAST = amount("pack-above-least", Scale.DEPTH, "least pack above the screen", "filtro mínimo sobre la rejilla", "3 ft", "0.9 m")
+  public static final QuantityField PACK_ABOVE_LEAST = amount(
+          "pack-above-least", Scale.DEPTH,
+          "least pack above the screen", "filtro mínimo sobre la rejilla", "3 ft", "0.9 m")
       .between("0 ft", "500 ft").usually("1 ft", "20 ft").optional();
-  public static final QuantityField PACK_ABOVE_MOST = amount("pack-above-most", Scale.DEPTH, "most pack above the screen", "filtro máximo sobre la rejilla", "10 ft", "3 m")
+  public static final QuantityField PACK_ABOVE_MOST = amount(
+          "pack-above-most", Scale.DEPTH,
+          "most pack above the screen", "filtro máximo sobre la rejilla", "10 ft", "3 m")
       .between("0 ft", "500 ft").usually("2 ft", "40 ft").optional();
-  public static final QuantityField COLLAPSE_SAFETY = amount("collapse-safety", Scale.NUMBER, "safety against collapse", "seguridad contra el colapso", "2", "2")
+  public static final QuantityField COLLAPSE_SAFETY = amount(
+          "collapse-safety", Scale.NUMBER, "safety against collapse", "seguridad contra el colapso", "2", "2")
       .between("1", "10").usually("1.5", "4").optional();
 
   /** In the order of the form: what is built, then what it takes. */
   public static final List<QuantityField> FIELDS = List.of(
-      HOLE, DEPTH, CASING_OUTSIDE, CASING_WALL, STICK_UP, SCREEN_TOP, SCREEN_BOTTOM, SUMP, SLOT, OPEN_AREA, PACK_TOP, CHIPS_TOP,
-      GROUT_TOP, RATE, BAG_VOLUME, CHIPS_BAG_VOLUME, GROUT_SOLIDS, GROUT_WATER, OVERAGE, PACK_ABOVE_LEAST, PACK_ABOVE_MOST,
-      COLLAPSE_SAFETY);
+      HOLE, DEPTH, CASING_OUTSIDE, CASING_WALL, STICK_UP, SCREEN_TOP, SCREEN_BOTTOM, SUMP, SLOT, OPEN_AREA,
+      PACK_TOP, CHIPS_TOP, GROUT_TOP, RATE, BAG_VOLUME, CHIPS_BAG_VOLUME, GROUT_SOLIDS, GROUT_WATER, OVERAGE,
+      PACK_ABOVE_LEAST, PACK_ABOVE_MOST, COLLAPSE_SAFETY);
 
-  private static QuantityField amount(String name, Scale scale, String english, String spanish, String us, String metric) {
+  private static QuantityField amount(
+      String name, Scale scale, String english, String spanish, String us, String metric) {
     return QuantityField.of(name, scale, Phrase.of(english, spanish), us, metric);
   }
 
@@ -134,7 +163,7 @@ public record Plan(Body body) {
     return GROUT_WATER.in(body).map(q -> (Volume) q).orElse(Volume.of(24, Unit.GALLON));
   }
 
-  /** How much more is loaded than reckoned, as a share; a quarter where nothing is planned (common practice, no source). */
+  /** How much more is loaded than reckoned, as a share; a quarter if not planned (common practice, no source). */
   public double overage() {
     return OVERAGE.in(body).map(Quantity::coherent).orElse(0.25);
   }

@@ -15,7 +15,14 @@ import steening.quantity.Volume;
  * @param rate what it is to give
  */
 public record PumpSet(
-    String model, Optional<String> serial, Quantity power, Length setting, FlowRate rate, Tank tank, DropPipe pipe, String entry) {
+    String model,
+    Optional<String> serial,
+    Quantity power,
+    Length setting,
+    FlowRate rate,
+    Tank tank,
+    DropPipe pipe,
+    String entry) {
   public static final Part<Optional<PumpSet>> PART = new Part<>("pump", Optional.empty());
 
   /**

@@ -1,5 +1,6 @@
 package steening.stage.permit;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import steening.field.DateField;
 import steening.field.Kind;
@@ -11,14 +12,16 @@ import steening.well.Permit;
 
 /** The two papers that must be at hand before the rig moves. */
 final class PermitEntries {
-  static final TextField NUMBER = TextField.of("number", Phrase.of("permit number", "número de permiso"), "WP-2026-0413");
+  static final TextField NUMBER =
+      TextField.of("number", Phrase.of("permit number", "número de permiso"), "WP-2026-0413");
   static final DateField ISSUED = DateField.of("issued", Phrase.of("issued", "expedido"));
   static final DateField EXPIRES = DateField.of("expires", Phrase.of("last day it holds", "último día de vigencia"));
   static final TextField AUTHORITY =
       TextField.of("authority", Phrase.of("authority", "autoridad"), "Example County Health Department").optional();
   static final Kind PERMIT = Kind.of("permit", Phrase.of("Permit", "Permiso"), NUMBER, ISSUED, EXPIRES, AUTHORITY);
 
-  static final TextField TICKET = TextField.of("number", Phrase.of("ticket number", "número de solicitud"), "26126-0417");
+  static final TextField TICKET =
+      TextField.of("number", Phrase.of("ticket number", "número de solicitud"), "26126-0417");
   static final DateField REQUESTED = DateField.of("requested", Phrase.of("requested on", "solicitado el"));
   static final DateField DIG_FROM = DateField.of("dig-from", Phrase.of("dig from", "excavar desde"));
   static final DateField DIG_UNTIL = DateField.of("dig-until", Phrase.of("dig until", "excavar hasta"));
@@ -41,8 +44,10 @@ final class PermitEntries {
   }
 
   private static Optional<Permit.Ticket> ticket(Body body, String entry) {
-    if (REQUESTED.in(body).isEmpty() || DIG_FROM.in(body).isEmpty() || DIG_UNTIL.in(body).isEmpty()) return Optional.empty();
-    return Optional.of(new Permit.Ticket(
-        TICKET.text(body).orElse(""), REQUESTED.in(body).get(), DIG_FROM.in(body).get(), DIG_UNTIL.in(body).get(), entry));
+    Optional<LocalDate> from = DIG_FROM.in(body);
+    Optional<LocalDate> until = DIG_UNTIL.in(body);
+    if (from.isEmpty() || until.isEmpty()) return Optional.empty();
+    return REQUESTED.in(body).map(requested ->
+        new Permit.Ticket(TICKET.text(body).orElse(""), requested, from.get(), until.get(), entry));
   }
 }

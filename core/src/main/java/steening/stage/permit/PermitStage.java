@@ -1,19 +1,25 @@
 package steening.stage.permit;
 
 import java.util.List;
+import java.util.Optional;
 import steening.field.Kind;
+import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.stage.Load;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Permit;
 import steening.well.Well;
 
 /** Leave to drill and leave to dig. */
 public final class PermitStage implements Stage {
+  static final String NAME = "permit";
+
   @Override
   public String name() {
-    return "permit";
+    return NAME;
   }
 
   @Override
@@ -32,6 +38,11 @@ public final class PermitStage implements Stage {
   }
 
   @Override
+  public List<Finding> findings(Well well) {
+    return PermitFindings.of(well);
+  }
+
+  @Override
   public Progress progress(Well well) {
     Permit permit = well.get(Permit.PART);
     if (permit.grants().isEmpty() && permit.tickets().isEmpty()) return Progress.NOT_BEGUN;
@@ -42,5 +53,20 @@ public final class PermitStage implements Stage {
   public String nextKind(Well well) {
     boolean permitted = well.get(Permit.PART).number().isPresent();
     return permitted ? PermitEntries.LOCATE_TICKET.name() : PermitEntries.PERMIT.name();
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return PermitSheet.of(well);
+  }
+
+  /** Some rules want the permit on the site at all times. */
+  @Override
+  public List<Load> loads(Well well) {
+    boolean none = well.get(Permit.PART).grants().isEmpty() && well.get(Permit.PART).tickets().isEmpty();
+    if (none) return List.of();
+    return List.of(new Load(
+        Phrase.of("copies of the permit and the locate ticket", "copias del permiso y de la solicitud de localización"),
+        Phrase.same("1"), Optional.empty()));
   }
 }

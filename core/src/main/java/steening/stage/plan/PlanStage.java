@@ -3,20 +3,23 @@ package steening.stage.plan;
 import java.util.List;
 import steening.field.Field;
 import steening.field.Kind;
+import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Plan;
 import steening.well.Well;
 
 /** The design the crew builds to. */
 public final class PlanStage implements Stage {
+  static final String NAME = "plan";
   static final Kind PLAN = Kind.of("plan", Phrase.of("Plan", "Plan"), Plan.FIELDS.toArray(Field[]::new));
 
   @Override
   public String name() {
-    return "plan";
+    return NAME;
   }
 
   @Override
@@ -35,7 +38,17 @@ public final class PlanStage implements Stage {
   }
 
   @Override
+  public List<Finding> findings(Well well) {
+    return PlanFindings.of(well.get(Plan.PART));
+  }
+
+  @Override
   public Progress progress(Well well) {
     return well.get(Plan.PART).isMade() ? Progress.DONE : Progress.NOT_BEGUN;
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return PlanSheet.of(well.get(Plan.PART));
   }
 }

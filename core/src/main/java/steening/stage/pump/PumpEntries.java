@@ -20,24 +20,35 @@ final class PumpEntries {
   static final TextField MODEL = TextField.of("model", Phrase.of("pump", "bomba"), "4 in submersible, 10 gpm, 1 hp");
   static final QuantityField POWER = amount("horsepower", Scale.POWER, "motor", "motor", "1 hp", "0.75 kW")
       .between("0.05 hp", "1000 hp").usually("0.33 hp", "15 hp");
-  static final QuantityField SETTING = amount("setting", Scale.DEPTH, "depth of the intake", "profundidad de instalación", "85 ft", "26 m")
+  static final QuantityField SETTING = amount(
+          "setting", Scale.DEPTH, "depth of the intake", "profundidad de instalación", "85 ft", "26 m")
       .between("1 ft", "6000 ft").usually("15 ft", "600 ft");
   static final QuantityField RATE = amount("rate", Scale.FLOW, "pump rate", "gasto de la bomba", "10 gpm", "0.63 L/s")
       .between("0.1 gpm", "5000 gpm").usually("1 gpm", "60 gpm");
-  static final QuantityField CUT_IN = amount("cut-in", Scale.PRESSURE, "cut-in pressure", "presión de arranque", "40 psi", "275 kPa")
+  static final QuantityField CUT_IN = amount(
+          "cut-in", Scale.PRESSURE, "cut-in pressure", "presión de arranque", "40 psi", "275 kPa")
       .between("1 psi", "300 psi").usually("20 psi", "60 psi");
-  static final QuantityField CUT_OUT = amount("cut-out", Scale.PRESSURE, "cut-out pressure", "presión de paro", "60 psi", "415 kPa")
+  static final QuantityField CUT_OUT = amount(
+          "cut-out", Scale.PRESSURE, "cut-out pressure", "presión de paro", "60 psi", "415 kPa")
       .between("1 psi", "300 psi").usually("30 psi", "80 psi");
-  static final QuantityField TANK = amount("tank", Scale.LIQUID, "pressure tank", "tanque hidroneumático", "86 gal", "325 L")
+  static final QuantityField TANK = amount(
+          "tank", Scale.LIQUID, "pressure tank", "tanque hidroneumático", "86 gal", "325 L")
       .between("0.1 gal", "20000 gal").usually("2 gal", "300 gal");
-  static final QuantityField PRECHARGE = amount("precharge", Scale.PRESSURE, "air in the empty tank", "aire en el tanque vacío", "38 psi", "262 kPa")
+  static final QuantityField PRECHARGE = amount(
+          "precharge", Scale.PRESSURE, "air in the empty tank", "aire en el tanque vacío", "38 psi", "262 kPa")
       .between("0 psi", "300 psi").usually("10 psi", "60 psi").optional();
-  static final TextField SERIAL = TextField.of("serial", Phrase.of("serial number", "número de serie"), "0042-1187").optional();
-  static final QuantityField PIPE_INSIDE = amount("pipe-inside", Scale.DIAMETER, "drop pipe, inside diameter", "columna de bombeo, diámetro interior", "1.049 in", "26.6 mm")
+  static final TextField SERIAL =
+      TextField.of("serial", Phrase.of("serial number", "número de serie"), "0042-1187").optional();
+  static final QuantityField PIPE_INSIDE = amount(
+          "pipe-inside", Scale.DIAMETER,
+          "drop pipe, inside diameter", "columna de bombeo, diámetro interior", "1.049 in", "26.6 mm")
       .between("0.2 in", "24 in").usually("0.75 in", "4 in").optional();
-  static final QuantityField PIPE_LENGTH = amount("pipe-length", Scale.DEPTH, "pipe from pump to tank", "tubería de la bomba al tanque", "170 ft", "52 m")
+  static final QuantityField PIPE_LENGTH = amount(
+          "pipe-length", Scale.DEPTH, "pipe from pump to tank", "tubería de la bomba al tanque", "170 ft", "52 m")
       .between("1 ft", "20000 ft").usually("20 ft", "1500 ft").optional();
-  static final QuantityField RISE = amount("tank-rise", Scale.DEPTH, "tank above the ground at the well", "altura del tanque sobre el terreno del pozo", "6 ft", "1.8 m")
+  static final QuantityField RISE = amount(
+          "tank-rise", Scale.DEPTH,
+          "tank above the ground at the well", "altura del tanque sobre el terreno del pozo", "6 ft", "1.8 m")
       .between("-1000 ft", "2000 ft").usually("-20 ft", "100 ft").optional();
   static final Kind PUMP = Kind.of(
       "pump", Phrase.of("Pump and tank", "Bomba y tanque"),
@@ -54,8 +65,9 @@ final class PumpEntries {
     Optional<PumpSet.Tank> tank = tank(body);
     if (power.isEmpty() || setting.isEmpty() || rate.isEmpty() || tank.isEmpty()) return Optional.empty();
     PumpSet.DropPipe pipe = new PumpSet.DropPipe(PIPE_INSIDE.length(body), PIPE_LENGTH.length(body), RISE.length(body));
+    String model = MODEL.text(body).orElse("");
     return Optional.of(new PumpSet(
-        MODEL.text(body).orElse(""), SERIAL.text(body), power.get(), setting.get(), rate.get(), tank.get(), pipe, entry.id()));
+        model, SERIAL.text(body), power.get(), setting.get(), rate.get(), tank.get(), pipe, entry.id()));
   }
 
   private static Optional<PumpSet.Tank> tank(Body body) {
@@ -67,7 +79,8 @@ final class PumpEntries {
     return Optional.of(new PumpSet.Tank(size.get(), cutIn.get(), cutOut.get(), precharge));
   }
 
-  private static QuantityField amount(String name, Scale scale, String english, String spanish, String us, String metric) {
+  private static QuantityField amount(
+      String name, Scale scale, String english, String spanish, String us, String metric) {
     return QuantityField.of(name, scale, Phrase.of(english, spanish), us, metric);
   }
 }

@@ -9,7 +9,7 @@ import steening.well.Residual;
  * One bottle.
  *
  * @param taken when it was filled
- * @param residual the chlorine that was last read before it was filled; empty when none was, or chlorine was put in since
+ * @param residual the chlorine last read before it was filled; empty if none was, or chlorine was put in since
  * @param received when the laboratory took it over
  * @param entry the id of the entry that says it was filled
  */

@@ -22,18 +22,18 @@ final class SampleEntries {
   static final TextField WHICH = TextField.of(
       "bottle", Phrase.of("bottle, if not the last one", "frasco, si no es el último"), "B-2217").optional();
   static final Kind RECEIVED =
-      Kind.of("sample-received", Phrase.of("Sample received by the laboratory", "Muestra recibida en el laboratorio"), WHICH);
+      Kind.of("sample-received", Phrase.of("Sample received", "Muestra recibida en el laboratorio"), WHICH);
 
-  static final ChoiceField COLIFORM = ChoiceField.of(
-      "coliform",
-      Phrase.of("coliform bacteria", "coliformes"),
-      ChoiceField.option("absent", "absent", "ausentes"),
-      ChoiceField.option("present", "present", "presentes"));
+  static final ChoiceField.Option ABSENT = ChoiceField.option("absent", "absent", "ausentes");
+  static final ChoiceField.Option PRESENT = ChoiceField.option("present", "present", "presentes");
+  static final ChoiceField COLIFORM =
+      ChoiceField.of("coliform", Phrase.of("coliform bacteria", "coliformes"), ABSENT, PRESENT);
   static final QuantityField NITRATE = QuantityField.of(
-          "nitrate", Scale.CONCENTRATION, Phrase.of("nitrate as nitrogen", "nitrato como nitrógeno"), "1.2 mg/L", "1.2 mg/L")
+          "nitrate", Scale.CONCENTRATION,
+          Phrase.of("nitrate as nitrogen", "nitrato como nitrógeno"), "1.2 mg/L", "1.2 mg/L")
       .between("0 mg/L", "5000 mg/L").usually("0 mg/L", "40 mg/L").optional();
   static final Kind RESULT =
-      Kind.of("sample-result", Phrase.of("Result of the laboratory", "Resultado del laboratorio"), COLIFORM, NITRATE, WHICH);
+      Kind.of("sample-result", Phrase.of("Laboratory result", "Resultado del laboratorio"), COLIFORM, NITRATE, WHICH);
 
   private SampleEntries() {}
 }

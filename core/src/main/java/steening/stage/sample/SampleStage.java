@@ -3,19 +3,25 @@ package steening.stage.sample;
 import java.util.List;
 import java.util.Optional;
 import steening.field.Kind;
+import steening.finding.Finding;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.stage.Load;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.well.Plan;
 import steening.well.Residual;
 import steening.well.Well;
 
 /** The water sample, from the tap to the laboratory's answer. */
 public final class SampleStage implements Stage {
+  static final String NAME = "sample";
+
   @Override
   public String name() {
-    return "sample";
+    return NAME;
   }
 
   @Override
@@ -51,9 +57,14 @@ public final class SampleStage implements Stage {
       Sample.Receipt receipt = new Sample.Receipt(entry.happenedAt(), entry.id());
       return samples.changing(bottle, entry.id(), s -> s.with(receipt));
     }
-    boolean present = SampleEntries.COLIFORM.text(body).orElse("").equals("present");
+    boolean present = SampleEntries.COLIFORM.in(body).equals(Optional.of(SampleEntries.PRESENT));
     Sample.Result result = new Sample.Result(present, SampleEntries.NITRATE.in(body), entry.happenedAt(), entry.id());
     return samples.changing(bottle, entry.id(), s -> s.with(result));
+  }
+
+  @Override
+  public List<Finding> findings(Well well) {
+    return SampleFindings.of(well.get(Samples.PART));
   }
 
   @Override
@@ -69,5 +80,19 @@ public final class SampleStage implements Stage {
     Optional<Sample> last = well.get(Samples.PART).last();
     if (last.isEmpty() || last.get().result().isPresent()) return SampleEntries.SAMPLE.name();
     return last.get().received().isPresent() ? SampleEntries.RESULT.name() : SampleEntries.RECEIVED.name();
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return SampleSheet.of(well.get(Samples.PART));
+  }
+
+  @Override
+  public List<Load> loads(Well well) {
+    if (!well.get(Plan.PART).isMade()) return List.of();
+    return List.of(
+        new Load(Phrase.of("sterile sample bottle", "frasco estéril"), Phrase.same("1"), Optional.empty()),
+        new Load(Phrase.of("box of wet ice for it", "caja con hielo"), Phrase.same("1"), Optional.empty()),
+        new Load(Phrase.of("chlorine test kit", "equipo para medir cloro"), Phrase.same("1"), Optional.empty()));
   }
 }

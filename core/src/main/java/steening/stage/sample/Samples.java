@@ -41,4 +41,9 @@ record Samples(List<Sample> bottles, List<String> unmatched) {
   Optional<Sample> last() {
     return bottles.isEmpty() ? Optional.empty() : Optional.of(bottles.get(bottles.size() - 1));
   }
+
+  /** What the laboratory found, in the order the bottles were filled. */
+  List<Sample.Result> results() {
+    return bottles.stream().flatMap(b -> b.result().stream()).toList();
+  }
 }

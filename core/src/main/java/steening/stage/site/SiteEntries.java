@@ -45,12 +45,15 @@ final class SiteEntries {
       .between("-1500 ft", "29100 ft").usually("-300 ft", "9000 ft").optional();
   static final QuantityField NEIGHBOURS = QuantityField.of(
           "neighbours-specific-capacity", Scale.SPECIFIC_CAPACITY,
-          Phrase.of("specific capacity of the neighbours' wells (median)", "caudal específico de los pozos vecinos (mediana)"),
+          Phrase.of(
+              "specific capacity of the neighbours' wells (median)",
+              "caudal específico de los pozos vecinos (mediana)"),
           "0.85 gpm/ft", "0.18 L/s/m")
       .between("0.0001 gpm/ft", "5000 gpm/ft").usually("0.01 gpm/ft", "200 gpm/ft").optional();
   static final QuantityField SPREAD = QuantityField.of(
           "neighbours-spread", Scale.NUMBER,
-          Phrase.of("their spread (geometric standard deviation)", "su dispersión (desviación estándar geométrica)"), "1.6", "1.6")
+          Phrase.of("their spread (geometric standard deviation)", "su dispersión (desviación estándar geométrica)"),
+          "1.6", "1.6")
       .between("1", "20").usually("1.05", "5").optional();
   static final Kind SITE = Kind.of(
       "site", Phrase.of("Site", "Sitio"), ADDRESS, COUNTY, LATITUDE, LONGITUDE, ELEVATION, NEIGHBOURS, SPREAD);

@@ -2,20 +2,24 @@ package steening.stage.site;
 
 import java.util.List;
 import steening.field.Kind;
+import steening.finding.Finding;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Site;
 import steening.well.Well;
 
 /** The first call and the visit to the site. */
 public final class SiteStage implements Stage {
+  static final String NAME = "site";
+
   @Override
   public String name() {
-    return "site";
+    return NAME;
   }
 
   @Override
@@ -31,8 +35,9 @@ public final class SiteStage implements Stage {
   @Override
   public Well fold(Well well, Entry entry) {
     Site site = well.get(Site.PART);
-    if (entry.kind().equals(SiteEntries.ENQUIRY.name())) return well.with(Site.PART, site.asked(SiteEntries.enquiry(entry)));
-    if (entry.kind().equals(SiteEntries.SITE.name())) return well.with(Site.PART, site.at(SiteEntries.place(entry)));
+    String kind = entry.kind();
+    if (kind.equals(SiteEntries.ENQUIRY.name())) return well.with(Site.PART, site.asked(SiteEntries.enquiry(entry)));
+    if (kind.equals(SiteEntries.SITE.name())) return well.with(Site.PART, site.at(SiteEntries.place(entry)));
     Body body = entry.body();
     Setbacks.Setback setback = new Setbacks.Setback(
         Hazard.of(Hazard.FIELD.text(body).orElse("")),
@@ -41,6 +46,11 @@ public final class SiteStage implements Stage {
         Kind.REMARK.text(body).orElse(""),
         entry.id());
     return well.with(Setbacks.PART, well.get(Setbacks.PART).with(setback));
+  }
+
+  @Override
+  public List<Finding> findings(Well well) {
+    return SiteFindings.of(well);
   }
 
   @Override
@@ -57,5 +67,10 @@ public final class SiteStage implements Stage {
     Site site = well.get(Site.PART);
     if (site.place().isPresent()) return SiteEntries.SETBACK.name();
     return site.enquiry().isPresent() ? SiteEntries.SITE.name() : SiteEntries.ENQUIRY.name();
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return SiteSheet.of(well);
   }
 }

@@ -1,0 +1,48 @@
+package steening.stage.pump;
+
+import java.util.Optional;
+import steening.field.QuantityField;
+import steening.language.Phrase;
+import steening.quantity.Figure;
+import steening.quantity.Quantity;
+import steening.reckoning.Answer;
+import steening.reckoning.Outcome;
+import steening.stage.Sheet;
+import steening.well.PumpSet;
+import steening.well.Well;
+
+/** The pump and its tank, with what they were reckoned to be. */
+final class PumpSheet {
+  private PumpSheet() {}
+
+  static Sheet of(Well well) {
+    Optional<PumpSet> set = well.get(PumpSet.PART);
+    if (set.isEmpty()) return Sheet.EMPTY;
+    PumpSet pump = set.get();
+    Sheet sheet = Sheet.EMPTY.line(PumpEntries.MODEL.label(), Phrase.same(pump.model()));
+    if (pump.serial().isPresent()) sheet = sheet.line(PumpEntries.SERIAL.label(), Phrase.same(pump.serial().get()));
+    sheet = with(sheet, PumpEntries.POWER, pump.power());
+    sheet = with(sheet, PumpEntries.SETTING, pump.setting());
+    sheet = with(sheet, PumpEntries.RATE, pump.rate());
+    sheet = with(sheet, PumpEntries.CUT_IN, pump.tank().cutIn());
+    sheet = with(sheet, PumpEntries.CUT_OUT, pump.tank().cutOut());
+    sheet = with(sheet, PumpEntries.TANK, pump.tank().size());
+    if (pump.tank().precharge().isPresent()) sheet = with(sheet, PumpEntries.PRECHARGE, pump.tank().precharge().get());
+    if (pump.pipe().inside().isPresent()) sheet = with(sheet, PumpEntries.PIPE_INSIDE, pump.pipe().inside().get());
+    if (pump.pipe().length().isPresent()) sheet = with(sheet, PumpEntries.PIPE_LENGTH, pump.pipe().length().get());
+    if (pump.pipe().rise().isPresent()) sheet = with(sheet, PumpEntries.RISE, pump.pipe().rise().get());
+    Optional<Outcome> head = PumpFigures.head(well);
+    if (head.isPresent()) sheet = with(with(sheet, PumpHead.HEAD, head.get()), PumpHead.MOTOR_POWER, head.get());
+    Optional<Outcome> tank = PumpFigures.tank(pump);
+    if (tank.isEmpty()) return sheet;
+    return with(with(sheet, PressureTank.DRAWDOWN, tank.get()), PressureTank.LEAST_TANK, tank.get());
+  }
+
+  private static Sheet with(Sheet sheet, QuantityField field, Quantity quantity) {
+    return sheet.line(field.label(), new Figure(quantity, field.scale()));
+  }
+
+  private static Sheet with(Sheet sheet, Answer answer, Outcome outcome) {
+    return sheet.line(answer.label(), outcome.figure(answer.name()), outcome);
+  }
+}
