@@ -84,7 +84,8 @@ class ArchitectureTest {
 
   private static boolean pointsWrong(Dependency arrow) {
     JavaClass target = arrow.getTargetClass().getBaseComponentType();
-    return !target.isPrimitive() && !Arrows.allows(arrow.getOriginClass().getPackageName(), target.getPackageName());
+    String from = arrow.getOriginClass().getPackageName();
+    return !target.isPrimitive() && !Arrows.allows(from, target.getPackageName(), target.getName());
   }
 
   private static List<String> bannedCalls(JavaClasses classes) {

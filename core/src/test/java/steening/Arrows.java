@@ -34,7 +34,7 @@ final class Arrows {
           "report    : number language quantity journal field reckoning bore pipe well finding drawing stage room job",
           "cases     : number language quantity journal field reckoning bore stage room job json");
 
-  /** Who may use which package of others; those of Java that are not here are closed. */
+  /** Who may use which package of others, or which single class; those of Java that are not here are closed. */
   private static final List<String> OUTSIDE =
       List.of(
           "java.lang              : everyone",
@@ -53,7 +53,9 @@ final class Arrows {
           "j2html.rendering       : page report",
           "j2html.tags            : page report",
           "j2html.tags.attributes : page report",
-          "j2html.tags.specialized: page report");
+          "j2html.tags.specialized: page report",
+          // j2html declares it even where it writes to memory
+          "java.io.IOException    : report");
 
   private static final String HOUSE = "steening.";
   private static final String ROOMS = "steening.stage.";
@@ -66,13 +68,14 @@ final class Arrows {
     return MAY_SEE.containsKey(place(packageName));
   }
 
-  static boolean allows(String from, String to) {
+  /** Whether a class of one package may use a class, by its whole name, of another. */
+  static boolean allows(String from, String to, String type) {
     if (from.equals(to)) return true;
     if (to.startsWith(HOUSE)) {
       boolean siblings = place(from).equals("room") && place(to).equals("room");
       return !siblings && MAY_SEE.getOrDefault(place(from), Set.of()).contains(place(to)) || below(to, from);
     }
-    Set<String> users = USERS.getOrDefault(to, Set.of());
+    Set<String> users = USERS.getOrDefault(to, USERS.getOrDefault(type, Set.of()));
     return users.contains("everyone") || users.contains(place(from));
   }
 
