@@ -38,8 +38,12 @@ record Drilling(
   /** One rod drilled down, and how deep the hole was then. */
   record Rod(int number, Length length, Length depth, String entry) {}
 
-  /** A stretch of hole as one entry gave it. */
-  record Stretch(Reach reach, String entry) {}
+  /**
+   * A stretch of hole as one entry gave it.
+   *
+   * @param known how deep the hole was known to be before this was said
+   */
+  record Stretch(Reach reach, Length known, String entry) {}
 
   /**
    * One look at the mud.
@@ -75,6 +79,11 @@ record Drilling(
   /** How deep the rods went. */
   Length rodDepth() {
     return rods.stream().map(Rod::depth).max(Length::compareTo).orElse(Length.ZERO);
+  }
+
+  /** The stretch entered last; there is one whenever there is a hole. */
+  Stretch lastStretch() {
+    return stretches.get(stretches.size() - 1);
   }
 
   private static <T> List<T> and(List<T> list, T one) {

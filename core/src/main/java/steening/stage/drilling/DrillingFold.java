@@ -65,7 +65,7 @@ final class DrillingFold {
     Length to = DrillingEntries.HOLE_TO.length(entry.body()).orElseThrow();
     Length diameter = DrillingEntries.HOLE_DIAMETER.length(entry.body()).orElseThrow();
     if (!to.isMoreThan(from)) return upsideDown(well, from, to, entry);
-    Drilling.Stretch stretch = new Drilling.Stretch(new Reach(from, to, diameter), entry.id());
+    Drilling.Stretch stretch = new Drilling.Stretch(new Reach(from, to, diameter), depthSoFar(well), entry.id());
     return well.with(Hole.PART, well.get(Hole.PART).drilled(from, to, diameter, entry.happenedAt()))
         .with(Drilling.PART, well.get(Drilling.PART).with(stretch));
   }

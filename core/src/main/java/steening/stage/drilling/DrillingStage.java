@@ -2,10 +2,15 @@ package steening.stage.drilling;
 
 import java.util.List;
 import steening.field.Kind;
+import steening.finding.Expectation;
+import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.quantity.Length;
+import steening.reckoning.Reckoning;
+import steening.stage.Load;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.CasingString;
 import steening.well.GroundLog;
@@ -30,6 +35,12 @@ public final class DrillingStage implements Stage {
   @Override
   public List<Kind> kinds() {
     return DrillingEntries.ALL;
+  }
+
+  @Override
+  public List<Reckoning> reckonings() {
+    return List.of(
+        HoleVolume.RECKONING, UpHoleVelocity.RECKONING, CuttingsLag.RECKONING, PitVolume.RECKONING, RodTally.RECKONING);
   }
 
   @Override
@@ -61,5 +72,25 @@ public final class DrillingStage implements Stage {
     if (drilled.isMoreThan(logged)) return DrillingEntries.LOG.name();
     if (deepEnough && well.get(Hole.PART).depth().isLessThan(drilled)) return DrillingEntries.HOLE.name();
     return DrillingEntries.ROD_DOWN.name();
+  }
+
+  @Override
+  public List<Finding> findings(Well well) {
+    return DrillingFindings.of(well);
+  }
+
+  @Override
+  public List<Expectation> expectations(Well well) {
+    return DrillingExpectations.of(well);
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return DrillingSheet.of(well);
+  }
+
+  @Override
+  public List<Load> loads(Well well) {
+    return DrillingLoads.of(well);
   }
 }

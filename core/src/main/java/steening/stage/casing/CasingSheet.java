@@ -1,0 +1,129 @@
+package steening.stage.casing;
+
+import static steening.stage.casing.CasingFindings.across;
+import static steening.stage.casing.CasingFindings.depth;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import steening.language.Phrase;
+import steening.language.Shown;
+import steening.pipe.Buoyancy;
+import steening.pipe.Collapse;
+import steening.quantity.Density;
+import steening.quantity.Figure;
+import steening.quantity.Length;
+import steening.quantity.Scale;
+import steening.reckoning.NotReckonable;
+import steening.reckoning.Outcome;
+import steening.stage.Sheet;
+import steening.well.CasingString;
+import steening.well.Piece;
+import steening.well.Plan;
+import steening.well.Screen;
+import steening.well.Well;
+
+/** What the casing has to show: where the string and its screens stand, and the tally. */
+final class CasingSheet {
+  private static final Phrase BLANK = Phrase.same("");
+  private static final Density EMPTY = new Density(0);
+
+  private CasingSheet() {}
+
+  static Sheet of(Well well) {
+    CasingString string = well.get(CasingString.PART);
+    if (string.pieces().isEmpty()) return Sheet.EMPTY;
+    Sheet sheet = pipe(string(Sheet.EMPTY, well, string), string);
+    return tally(screens(sheet, well.get(Tally.PART), string), well.get(Tally.PART), string);
+  }
+
+  private static Sheet string(Sheet sheet, Well well, CasingString string) {
+    Optional<Length> stickUp = well.get(Tally.PART).setting().map(Tally.Setting::stickUp);
+    Outcome outcome = StringLength.of(string, stickUp.orElse(well.get(Plan.PART).length(Plan.STICK_UP).orElse(Length.ZERO)));
+    if (!string.isSet()) return sheet.line(Phrase.of("lowered so far", "bajado hasta ahora"), depth(string.length()));
+    return sheet
+        .line(StringLength.STRING.label(), outcome.figure("string"), outcome)
+        .line(StringLength.BOTTOM.label(), outcome.figure("bottom"), outcome)
+        .line(Plan.STICK_UP.label(), depth(string.stickUp().orElseThrow()));
+  }
+
+  private static Sheet pipe(Sheet sheet, CasingString string) {
+    if (string.outside().isEmpty() || string.inside().isEmpty() || string.bottom().isEmpty()) return sheet;
+    Length outside = string.outside().get();
+    Length inside = string.inside().get();
+    Length wall = new Length((outside.nanometres() - inside.nanometres()) / 2);
+    Outcome volume = CasingVolume.of(inside, string.length());
+    Sheet with = sheet
+        .line(Plan.CASING_OUTSIDE.label(), across(outside))
+        .line(CasingVolume.INSIDE.label(), across(inside))
+        .line(CasingVolume.PER_LENGTH.label(), volume.figure("per-length"), volume);
+    try {
+      Outcome weight = Buoyancy.of(outside, inside, Optional.empty(), string.length(), Buoyancy.WATER, Buoyancy.WATER);
+      Outcome bears = Collapse.margin(
+          outside, wall, Collapse.COOL, Buoyancy.WATER, EMPTY, string.bottom().get().max(Length.ZERO), Collapse.USUAL_SAFETY);
+      return with
+          .line(Buoyancy.IN_AIR.label(), weight.figure("in-air"), weight)
+          .line(Collapse.RATING_B.label(), bears.figure("rating-b"), bears);
+    } catch (NotReckonable noSuchPipe) {
+      return with;
+    }
+  }
+
+  private static Sheet screens(Sheet sheet, Tally tally, CasingString string) {
+    Map<String, Tally.Opening> openings = new LinkedHashMap<>();
+    for (Tally.Opening opening : tally.openings()) openings.put(opening.entry(), opening);
+    List<List<Shown>> rows = new ArrayList<>();
+    for (Screen screen : string.screens()) {
+      Tally.Opening opening = openings.get(screen.entry());
+      Shown slot = opening == null ? BLANK : new Figure(opening.slot(), Scale.SLOT);
+      rows.add(List.of(depth(screen.top()), depth(screen.bottom()), depth(screen.length()), slot));
+    }
+    return sheet.table(
+        Phrase.of("Screen", "Rejilla"),
+        List.of(Phrase.of("Top", "Tope"), Phrase.of("Bottom", "Fondo"), Phrase.of("Length", "Longitud"), Phrase.of("Slot", "Ranura")),
+        rows);
+  }
+
+  /** The lowest piece first, as it was lowered. */
+  private static Sheet tally(Sheet sheet, Tally tally, CasingString string) {
+    Map<String, Tally.Joint> joints = new LinkedHashMap<>();
+    for (Tally.Joint joint : tally.joints()) joints.put(joint.entry(), joint);
+    List<List<Shown>> rows = new ArrayList<>();
+    Length sum = Length.ZERO;
+    for (Piece piece : string.pieces()) {
+      Tally.Joint joint = joints.get(piece.entry());
+      sum = sum.plus(piece.laying());
+      Length below = sum;
+      rows.add(List.of(
+          name(piece, joint),
+          joint == null ? BLANK : depth(joint.overall()),
+          joint == null ? BLANK : depth(joint.bell()),
+          depth(piece.laying()),
+          depth(sum),
+          string.bottom().<Shown>map(bottom -> depth(bottom.minus(below))).orElse(BLANK)));
+    }
+    return sheet.table(
+        Phrase.of("Casing tally", "Relación de tubos"),
+        List.of(
+            Phrase.of("Piece", "Pieza"),
+            Phrase.of("Overall", "Total"),
+            Phrase.of("Bell", "Campana"),
+            Phrase.of("Laying", "Útil"),
+            Phrase.of("Sum", "Suma"),
+            Phrase.of("Top at", "Tope a")),
+        rows);
+  }
+
+  private static Phrase name(Piece piece, Tally.Joint joint) {
+    return switch (piece.sort()) {
+      case SUMP -> CasingEntries.SUMP.title();
+      case SCREEN -> CasingEntries.SCREEN.title();
+      case CUT_PIECE -> CasingEntries.CUT_PIECE.title();
+      case JOINT -> joint == null
+          ? CasingEntries.JOINT.title()
+          : Phrase.of("Joint {0}", "Tubo {0}", Integer.toString(joint.number()));
+    };
+  }
+}

@@ -1,0 +1,57 @@
+package steening.stage.drilling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.finding.Expectation;
+import steening.language.Phrase;
+import steening.quantity.Figure;
+import steening.quantity.Length;
+import steening.quantity.Scale;
+import steening.reckoning.NotReckonable;
+import steening.reckoning.Outcome;
+import steening.well.CasingString;
+import steening.well.Hole;
+import steening.well.Plan;
+import steening.well.Well;
+
+/** What to expect while drilling goes on: the depth after the next rod, and when its cuttings come. */
+final class DrillingExpectations {
+  private DrillingExpectations() {}
+
+  static List<Expectation> of(Well well) {
+    Drilling drilling = well.get(Drilling.PART);
+    Length drilled = drilling.rodDepth().max(well.get(Hole.PART).depth());
+    boolean lowered = !well.get(CasingString.PART).pieces().isEmpty();
+    boolean deepEnough = well.get(Plan.PART).length(Plan.DEPTH).map(d -> !drilled.isLessThan(d)).orElse(false);
+    List<Expectation> expectations = new ArrayList<>();
+    if (lowered) return expectations;
+    if (!deepEnough) nextRod(drilling).ifPresent(expectations::add);
+    if (drilled.isMoreThan(Length.ZERO)) lag(drilling, drilled).ifPresent(expectations::add);
+    return expectations;
+  }
+
+  private static Optional<Expectation> nextRod(Drilling drilling) {
+    if (drilling.rods().isEmpty()) return Optional.empty();
+    Drilling.Rod last = drilling.rods().get(drilling.rods().size() - 1);
+    Outcome next = RodTally.next(last);
+    return Optional.of(new Expectation(
+        Phrase.of("hole depth after rod {0}", "profundidad después del tubo {0}", Integer.toString(last.number() + 1)),
+        next.figure("depth"),
+        Optional.empty(),
+        next));
+  }
+
+  private static Optional<Expectation> lag(Drilling drilling, Length depth) {
+    try {
+      return drilling.rig().map(rig -> {
+        Outcome lag = CuttingsLag.of(rig, depth);
+        Phrase what = Phrase.of(
+            "time the cuttings need from {0}", "tiempo que tardan los recortes desde {0}", new Figure(depth, Scale.DEPTH));
+        return new Expectation(what, lag.figure("lag"), Optional.empty(), lag);
+      });
+    } catch (NotReckonable rodsAsWideAsTheHole) {
+      return Optional.empty();
+    }
+  }
+}
