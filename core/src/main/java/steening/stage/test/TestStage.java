@@ -1,12 +1,20 @@
 package steening.stage.test;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import steening.field.Kind;
+import steening.finding.Expectation;
+import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.reckoning.Reckoning;
+import steening.stage.Load;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Levels;
+import steening.well.Plan;
 import steening.well.PumpingTest;
 import steening.well.Well;
 
@@ -30,6 +38,12 @@ public final class TestStage implements Stage {
   }
 
   @Override
+  public List<Reckoning> reckonings() {
+    return List.of(
+        ConstantRateTest.RECKONING, SpecificCapacity.RECKONING, CasingStorageTime.RECKONING, LongTermDrawdown.RECKONING, RecoveryTest.RECKONING);
+  }
+
+  @Override
   public Well fold(Well well, Entry entry) {
     return TestFold.with(well, entry);
   }
@@ -47,5 +61,32 @@ public final class TestStage implements Stage {
     if (test.stopped().isPresent()) return TestEntries.RECOVERY_LEVEL.name();
     if (test.started().isPresent()) return TestEntries.PUMPING_LEVEL.name();
     return (well.get(Levels.PART).atRest().isPresent() ? TestEntries.START : TestEntries.STATIC_LEVEL).name();
+  }
+
+  @Override
+  public List<Finding> findings(Well well) {
+    List<Finding> findings = new ArrayList<>(LevelFindings.of(well));
+    findings.addAll(CourseFindings.of(well));
+    findings.addAll(YieldFindings.of(well));
+    return findings;
+  }
+
+  @Override
+  public List<Expectation> expectations(Well well) {
+    return TestExpectations.of(well);
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return TestSheet.of(well);
+  }
+
+  /** What a test takes (common practice, no source). */
+  @Override
+  public List<Load> loads(Well well) {
+    if (!well.get(Plan.PART).isMade()) return List.of();
+    return List.of(
+        new Load(Phrase.of("water-level sounder", "sonda de nivel"), Phrase.same("1"), Optional.empty()),
+        new Load(Phrase.of("pail of 5 gal and a watch", "cubeta de 20 L y un reloj"), Phrase.same("1"), Optional.empty()));
   }
 }
