@@ -25,6 +25,8 @@ public record Annulus(Bore hole, Bore pipe) {
   public static final double QUARTER_PI = 0.78539816339744831;
 
   private static final Length JUST_ABOVE = new Length(1);
+  /** In feet; what would stand higher than this has no room to stand in. */
+  private static final double HIGHEST = 1e6;
   private static final Phrase HOLE = Phrase.of("hole diameter", "diámetro del barreno");
   private static final Phrase PIPE = Phrase.of("outside diameter of the pipe", "diámetro exterior del tubo");
   private static final Phrase LENGTH = Phrase.of("length", "longitud");
@@ -68,22 +70,30 @@ public record Annulus(Bore hole, Bore pipe) {
    * @throws NotReckonable where the hole's diameter is not known that far up
    */
   public Term top(String symbol, Phrase label, Length bottom, Term volume) {
+    return top(symbol, "", label, bottom, volume);
+  }
+
+  /** The same with a mark on the symbols of its reaches, for a working that speaks of other reaches too. */
+  public Term top(String symbol, String mark, Phrase label, Length bottom, Term volume) {
     Volume left = (Volume) volume.quantity();
     Length highest = hole.isEmpty() ? Length.ZERO : hole.reaches().get(0).from();
     List<Reach> pieces = pieces(highest, bottom);
     List<Term> filled = new ArrayList<>();
     for (int i = pieces.size() - 1; i >= 0; i--) {
       Reach piece = pieces.get(i);
-      String index = subscript(pieces.size() - i);
+      String index = mark + subscript(pieces.size() - i);
       Term holds = pieceVolume(piece, index);
       boolean last = i == 0;
       double capacity = Scale.VOLUME.us().toCoherent(holds.in(UnitSystem.US));
       if (left.cubicMetres() <= capacity || last) {
         Term rest = filled.isEmpty() ? volume : volume.minus(Term.sum(filled));
         Term area = areaOf(piece, index).named("A" + index, AREA, Scale.CAPACITY);
-        Term from = Term.given("z" + subscript(0) + index, Phrase.of("lower end", "extremo inferior"), Scale.DEPTH, piece.to());
+        Term from = Term.given("z₀" + index, Phrase.of("lower end", "extremo inferior"), Scale.DEPTH, piece.to());
         // A volume and an area each in the reader's own units: in metric litres per metre, so a factor stands between.
         Term rise = perLength().times(rest).over(area);
+        if (!(rise.in(UnitSystem.US) < HIGHEST)) {
+          throw new NotReckonable("There is no room between hole and pipe.", "No hay espacio entre el barreno y el tubo.");
+        }
         return from.minus(rise).named(symbol, label, Scale.DEPTH);
       }
       filled.add(holds.named("V" + index, HELD, Scale.VOLUME));

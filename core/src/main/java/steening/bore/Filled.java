@@ -12,10 +12,10 @@ import steening.reckoning.Term;
 /**
  * What a volume tells of a hole, when it was seen to fill a stretch of the annulus.
  *
- * <p>D = √((V / (π/4) + d² p) / h); V what went in, h the stretch, p as much of it as has the pipe in it, d its outside
- * diameter. With pipe all the way: √(d² + V / (π/4 h)). Source: geometry; the comparison of placed and computed volume
- * is asked for by California's monitoring-well standards, section 11 (seen). Accuracy: that of the two soundings, which
- * tell on a short stretch: 0.2 ft on 6 ft is 3 % of the volume.
+ * <p>Da = √((V / (π/4) + d² p) / Δz); V what went in, Δz the stretch, p as much of it as has the pipe in it, d its
+ * outside diameter. With pipe all the way: √(d² + V / (π/4 Δz)). Source: geometry; the comparison of placed and computed
+ * volume is asked for by California's monitoring-well standards, section 11 (seen). Accuracy: that of the two soundings,
+ * which tell on a short stretch: 0.2 ft on 6 ft is 3 % of the volume.
  *
  * @param top upper end, below ground
  * @param bottom lower end
@@ -32,7 +32,7 @@ public record Filled(Annulus annulus, Length top, Length bottom, Term volume) {
   /** The answers {@code apparent-diameter}, {@code holds}, {@code ratio}, {@code per-length}. */
   public Outcome outcome() {
     Term holds = annulus.volume("V₀", HOLDS, top, bottom);
-    Term rise = Term.given("h", RISE, Scale.DEPTH, bottom.minus(top));
+    Term rise = Term.given("Δz", RISE, Scale.DEPTH, bottom.minus(top));
     Term perLength = Coefficient.giving(Scale.CAPACITY, 1).of(Scale.VOLUME).of(Scale.DEPTH, -1).term()
         .times(volume).over(rise).named("g", PER_LENGTH, Scale.CAPACITY);
     return Outcome.empty()
@@ -49,15 +49,15 @@ public record Filled(Annulus annulus, Length top, Length bottom, Term volume) {
       throw new NotReckonable(
           "The pipe changes its diameter within the stretch.", "El tubo cambia de diámetro dentro del tramo.");
     }
-    if (pipes.isEmpty()) return annulus.apparentDiameter(Length.ZERO, volume, rise).named("D", APPARENT, Scale.DIAMETER);
+    if (pipes.isEmpty()) return annulus.apparentDiameter(Length.ZERO, volume, rise).named("Da", APPARENT, Scale.DIAMETER);
     Reach pipe = pipes.get(0);
     Length inPipe = pipe.to().min(bottom).minus(pipe.from().max(top));
     if (inPipe.equals(bottom.minus(top))) {
-      return annulus.apparentDiameter(pipe.diameter(), volume, rise).named("D", APPARENT, Scale.DIAMETER);
+      return annulus.apparentDiameter(pipe.diameter(), volume, rise).named("Da", APPARENT, Scale.DIAMETER);
     }
     Term diameter = Term.given("d", PIPE, Scale.DIAMETER, pipe.diameter());
     Term filled = volume.over(Annulus.quarterPi(Scale.VOLUME, Scale.DIAMETER, Scale.DEPTH));
     Term around = diameter.squared().times(Term.given("p", IN_PIPE, Scale.DEPTH, inPipe));
-    return filled.plus(around).over(rise).squareRoot().named("D", APPARENT, Scale.DIAMETER);
+    return filled.plus(around).over(rise).squareRoot().named("Da", APPARENT, Scale.DIAMETER);
   }
 }

@@ -168,6 +168,11 @@ public final class Term {
     return sort == Sort.NUMBER && us == 1 && metric == 1;
   }
 
+  /** A number that is one in the units of a system, but for the rounding of the conversion. */
+  boolean isOne(UnitSystem system) {
+    return sort == Sort.NUMBER && Math.abs(in(system) - 1) < 1e-12;
+  }
+
   Unit unit(UnitSystem system) {
     return system == UnitSystem.METRIC ? scale.metric() : scale.us();
   }

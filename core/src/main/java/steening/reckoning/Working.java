@@ -68,6 +68,10 @@ public record Working(List<Line> lines) {
     if (term.sort == Term.Sort.NUMBER) return numeral(term.in(system));
     if (term.sort != Term.Sort.OPERATION) return symbols ? term.symbol : numeral(term.in(system), around);
     Operation operation = term.operation;
+    // A factor may be one in these units only; nobody writes it.
+    for (int i = 0; i < 2 && operation == Operation.MULTIPLY; i++) {
+      if (term.parts.get(i).isOne(system)) return write(term.parts.get(1 - i), symbols, system, around);
+    }
     String first = write(term.parts.get(0), symbols, system, operation.isFunction() ? 0 : operation.binding);
     if (operation.isFunction()) {
       String rest = term.parts.size() > 1 ? "; " + write(term.parts.get(1), symbols, system, 0) : "";

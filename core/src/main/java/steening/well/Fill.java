@@ -32,8 +32,13 @@ public record Fill(List<Pour> pours, List<Tag> tags, List<Sounding> aside) {
     aside = List.copyOf(aside);
   }
 
-  /** One lot: so many bags, which fill so much. */
-  public record Pour(int bags, Volume volume, Moment at, String entry) {}
+  /** One lot: so many bags, at least one, which fill so much. */
+  public record Pour(int bags, Volume volume, Moment at, String entry) {
+    /** What one of them fills. */
+    public Volume bag() {
+      return volume.times(1.0 / bags);
+    }
+  }
 
   /**
    * One sounding.

@@ -1,0 +1,98 @@
+package steening.stage.pack;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.language.Phrase;
+import steening.language.Shown;
+import steening.quantity.Figure;
+import steening.quantity.Length;
+import steening.quantity.Scale;
+import steening.reckoning.Outcome;
+import steening.stage.Sheet;
+import steening.well.Fill;
+import steening.well.Plan;
+import steening.well.Well;
+
+/** The pack on paper: what is in, where it stands, reading by reading. */
+final class PackSheet {
+  private static final Shown NOTHING = Phrase.same("–");
+
+  private PackSheet() {}
+
+  static Sheet of(Well well) {
+    Sheet sheet = planned(Sheet.EMPTY, well.get(Plan.PART));
+    Fill pack = well.get(Fill.PACK);
+    if (pack.isBegun()) {
+      sheet = sheet
+          .line(Phrase.of("bags in", "sacos vertidos"), Phrase.same(Integer.toString(pack.bags())))
+          .line(Phrase.of("volume in", "volumen vertido"), new Figure(pack.volume(), Scale.VOLUME));
+    }
+    Optional<Pouring> pouring = Pouring.of(well);
+    if (pouring.isPresent()) sheet = standing(sheet, pouring.get());
+    for (Phrase caution : PackCautions.ALL) sheet = sheet.line(Phrase.of("caution", "precaución"), caution);
+    return sheet;
+  }
+
+  private static Sheet planned(Sheet sheet, Plan plan) {
+    Optional<Outcome> planned = PackPlan.volume(plan);
+    if (planned.isEmpty()) return sheet;
+    Phrase bags = Phrase.of(
+        "{0}, {1} bags", "{0}, {1} sacos", planned.get().figure("volume"), planned.get().figure("bags"));
+    return sheet.line(Phrase.of("planned", "planeado"), bags, planned.get());
+  }
+
+  private static Sheet standing(Sheet sheet, Pouring pouring) {
+    Sheet with = sheet;
+    if (pouring.pack().top().isPresent()) {
+      Length top = pouring.pack().top().get();
+      with = with.line(Phrase.of("top of the pack, sounded", "tope del filtro, sondeado"), new Figure(top, Scale.DEPTH));
+      Optional<Length> above = pouring.screenTop().map(s -> s.minus(top));
+      if (above.isPresent()) {
+        with = with.line(Phrase.of("above the screen", "sobre la rejilla"), new Figure(above.get(), Scale.DEPTH));
+      }
+    }
+    Optional<Outcome> lately = pouring.pack().lastTag().filter(t -> t.bags() > 0)
+        .flatMap(t -> Outcome.ifReckonable(() -> pouring.lately(t).filled(t.depth()).outcome()));
+    if (lately.isPresent()) {
+      with = with.line(
+          Phrase.of("apparent diameter, last lot", "diámetro aparente, último tramo"), lately.get().figure("apparent-diameter"), lately.get());
+    }
+    Optional<Outcome> left = PackExpectations.toPlannedTop(pouring);
+    if (pouring.pack().isBegun() && left.isPresent()) {
+      with = with.line(
+          Phrase.of("bags still needed to the planned top", "sacos que faltan hasta el tope planeado"), left.get().figure("bags"), left.get());
+    }
+    return with.table(
+        Phrase.of("Bags and tape", "Sacos y sonda"),
+        List.of(
+            Phrase.of("bags", "sacos"), Phrase.of("tape", "sonda"), Phrase.of("expected", "esperada"),
+            Phrase.of("difference", "diferencia"), Phrase.of("apparent diameter", "diámetro aparente")),
+        rows(pouring));
+  }
+
+  private static List<List<Shown>> rows(Pouring pouring) {
+    List<List<Shown>> rows = new ArrayList<>();
+    for (Fill.Tag tag : pouring.pack().tags()) rows.add(row(pouring, tag));
+    if (pouring.pack().bagsSinceTag() > 0) {
+      Optional<Outcome> expected = Outcome.ifReckonable(() -> pouring.with(0).expected(Optional.empty()));
+      Shown tape = expected.map(o -> (Shown) o.figure(ExpectedTape.TAPE.name())).orElse(NOTHING);
+      rows.add(List.of(Phrase.same(Integer.toString(pouring.pack().bags())), NOTHING, tape, NOTHING, NOTHING));
+    }
+    return rows;
+  }
+
+  private static List<Shown> row(Pouring pouring, Fill.Tag tag) {
+    Shown bags = Phrase.same(Integer.toString(tag.bags()));
+    Shown tape = new Figure(tag.depth(), Scale.DEPTH);
+    if (tag.bags() == 0) return List.of(bags, tape, NOTHING, NOTHING, NOTHING);
+    Optional<Outcome> compared = Outcome.ifReckonable(() -> pouring.upTo(tag).compared(tag.depth()));
+    Optional<Outcome> filled = Outcome.ifReckonable(() -> pouring.lately(tag).filled(tag.depth()).outcome());
+    return List.of(
+        bags,
+        tape,
+        compared.map(o -> (Shown) o.figure(ExpectedTape.TAPE.name())).orElse(NOTHING),
+        compared.map(o -> (Shown) o.figure("difference")).orElse(NOTHING),
+        filled.map(o -> (Shown) o.figure("apparent-diameter")).orElse(NOTHING));
+  }
+}
