@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import steening.journal.Body;
 import steening.language.Phrase;
 import steening.language.Reader;
@@ -16,8 +19,9 @@ import steening.language.Reader;
  * @param schema the version of its body, from 1
  * @param title what the form is headed with
  * @param fields in the order of the form
+ * @param steady names of fields that usually stay as they were in the entry before; a form fills them in
  */
-public record Kind(String name, int schema, Phrase title, List<Field> fields) {
+public record Kind(String name, int schema, Phrase title, List<Field> fields, Set<String> steady) {
   /** The words that any entry may carry. */
   public static final TextField REMARK =
       TextField.of("remark", Phrase.of("remark", "nota"), "hard drilling at 61 ft").optional();
@@ -28,12 +32,32 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields) {
 
   public Kind {
     fields = List.copyOf(fields);
+    steady = Set.copyOf(steady);
+  }
+
+  /** A form that carries nothing over. */
+  public Kind(String name, int schema, Phrase title, List<Field> fields) {
+    this(name, schema, title, fields, Set.of());
   }
 
   public static Kind of(String name, Phrase title, Field... fields) {
     List<Field> all = new ArrayList<>(List.of(fields));
     all.add(REMARK);
     return new Kind(name, 1, title, all);
+  }
+
+  /** The same kind, whose form fills these fields in from the entry before. */
+  public Kind carrying(Field... fields) {
+    return new Kind(name, schema, title, this.fields, Stream.of(fields).map(Field::name).collect(Collectors.toSet()));
+  }
+
+  /** What a form begins with after an entry of this kind. */
+  public Map<String, String> begun(Body before) {
+    Map<String, String> begun = new LinkedHashMap<>();
+    for (Field field : fields) {
+      if (steady.contains(field.name())) field.text(before).ifPresent(text -> begun.put(field.name(), text));
+    }
+    return begun;
   }
 
   public Optional<Field> field(String name) {

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import steening.field.Kind;
 import steening.finding.Finding;
-import steening.finding.Weight;
 import steening.journal.Entry;
 import steening.journal.Journal;
-import steening.language.Phrase;
 import steening.stage.Progress;
 import steening.stage.Stage;
 import steening.well.Well;
@@ -39,9 +37,14 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
     for (Stage stage : Stages.all()) findings.addAll(stage.findings(well));
-    findings.addAll(aboutTheJournal());
+    findings.addAll(JournalFindings.of(this));
     findings.sort((a, b) -> b.weight().compareTo(a.weight()));
     return findings;
+  }
+
+  /** The latest fact of a kind. */
+  public Optional<Entry> last(Kind kind) {
+    return journal.facts().stream().filter(e -> e.kind().equals(kind.name())).reduce((earlier, later) -> later);
   }
 
   /**
@@ -59,34 +62,5 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
 
   private Progress progress(int stage) {
     return Stages.all().get(stage).progress(well);
-  }
-
-  private List<Finding> aboutTheJournal() {
-    List<Finding> findings = new ArrayList<>();
-    for (Entry entry : journal.waiting()) {
-      findings.add(Finding.of(
-              "journal.waiting", Weight.LOOK, "journal",
-              Phrase.of(
-                  "A correction names an entry that has not arrived yet.", "Una corrección nombra un registro que aún no ha llegado."))
-          .from(List.of(entry.id())));
-    }
-    for (List<Entry> rivals : journal.rivals()) {
-      findings.add(Finding.of(
-              "journal.rivals", Weight.LOOK, "journal",
-              Phrase.of(
-                  "Two corrections of one entry do not know of each other; the later one holds.",
-                  "Dos correcciones de un mismo registro no se conocen; vale la más reciente."))
-          .so(Phrase.of("Choose one and withdraw the other.", "Elija una y retire la otra."))
-          .from(rivals.stream().map(Entry::id).toList()));
-    }
-    for (Entry entry : unread) {
-      findings.add(Finding.of(
-              "journal.unread", Weight.NOTE, "journal",
-              Phrase.of(
-                  "An entry of kind {0} is kept but not understood here.", "Un registro de tipo {0} se conserva pero aquí no se entiende.",
-                  entry.kind()))
-          .from(List.of(entry.id())));
-    }
-    return findings;
   }
 }

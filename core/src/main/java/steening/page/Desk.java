@@ -57,7 +57,8 @@ public final class Desk {
     Kind kind = stage.kinds().stream().filter(k -> k.name().equals(asked)).findFirst()
         .or(() -> Stages.kind(stage.nextKind(job.well())))
         .orElse(stage.kinds().get(0));
-    return WellPage.answer(visit, job, stage, EntryForm.empty(kind, "/well/" + job.well().id() + "/entries"), 200);
+    EntryForm form = EntryForm.after(job.last(kind), kind, "/well/" + job.well().id() + "/entries");
+    return WellPage.answer(visit, job, stage, form, 200);
   }
 
   private static Reply write(Visit visit, Job job) {

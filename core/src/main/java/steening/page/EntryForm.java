@@ -18,6 +18,8 @@ import java.util.Optional;
 import steening.field.Field;
 import steening.field.Kind;
 import steening.field.Reading;
+import steening.field.TextField;
+import steening.journal.Entry;
 import steening.language.Phrase;
 
 /**
@@ -35,8 +37,10 @@ record EntryForm(
   static final String REPLACES = "replaces";
   static final String HAND = "hand";
 
-  static EntryForm empty(Kind kind, String action) {
-    return new EntryForm(kind, action, Map.of(), Map.of(), Optional.empty());
+  /** A form to begin with, which carries over what usually stays as it was in the entry before. */
+  static EntryForm after(Optional<Entry> before, Kind kind, String action) {
+    Map<String, String> begun = before.map(entry -> kind.begun(entry.body())).orElse(Map.of());
+    return new EntryForm(kind, action, begun, Map.of(), Optional.empty());
   }
 
   DomContent shown(Visit visit) {
@@ -48,12 +52,21 @@ record EntryForm(
     if (typed.containsKey(REPLACES)) parts.add(hidden(REPLACES, typed.get(REPLACES)));
     parts.add(hidden(Kind.SURE.name(), sure));
     trouble.ifPresent(sentence -> parts.add(p(visit.say(sentence)).withClass("sentence").attr("role", "alert")));
+    List<DomContent> more = new ArrayList<>();
     for (Field field : kind.fields()) {
-      parts.add(FieldInput.of(field, typed.getOrDefault(field.name(), ""), readings.get(field), sure, visit.reader()));
+      DomContent shown = FieldInput.of(field, typed.getOrDefault(field.name(), ""), readings.get(field), sure, visit.reader());
+      (isFolded(field) ? more : parts).add(shown);
     }
+    if (!more.isEmpty()) parts.add(folded(visit.say(Words.MORE), div(more.toArray(DomContent[]::new)).withClass("entry")));
     parts.add(whenAndWho(visit));
     parts.add(button(visit.say(Words.TAKE_DOWN)).withClass("main"));
     return form(parts.toArray(DomContent[]::new)).withMethod("post").withAction(action).withClass("entry").withId("entry");
+  }
+
+  /** Words that may stay empty are out of the way of a thumb until someone wants them, or until they are in trouble. */
+  private boolean isFolded(Field field) {
+    boolean quiet = readings.get(field) == null || readings.get(field) instanceof Reading.Absent;
+    return field instanceof TextField && !field.isRequired() && quiet && !typed.containsKey(field.name());
   }
 
   private DomContent whenAndWho(Visit visit) {
@@ -67,12 +80,12 @@ record EntryForm(
             label(span(visit.say(Words.HAND))).withFor(HAND),
             input().withType("text").withName(HAND).withId(HAND).withValue(hand).attr("autocomplete", "name"))
         .withClass("field");
-    if (visit.hand().isEmpty()) return div(who, folded(visit, when));
-    return folded(visit, div(when, who));
+    if (visit.hand().isEmpty()) return div(who, folded(visit.say(Words.WHEN), when));
+    return folded(visit.say(Words.WHEN), div(when, who));
   }
 
-  private static DomContent folded(Visit visit, DomContent content) {
-    return details(summary(visit.say(Words.WHEN)), content).withClass("aside");
+  private static DomContent folded(String title, DomContent content) {
+    return details(summary(title), content).withClass("aside");
   }
 
   private static DomContent hidden(String name, String value) {

@@ -3,21 +3,17 @@ package steening.page;
 import java.util.Optional;
 import steening.job.Job;
 import steening.journal.Moment;
-import steening.language.Language;
 import steening.language.Phrase;
 import steening.language.Reader;
-import steening.language.UnitSystem;
 
 /** One request with all that is needed to answer it. */
 record Visit(Request request, Shelf shelf, Moment now, Pen pen, Reader reader) {
   static final String UNITS = "units";
-  static final String LANGUAGE = "language";
+  static final String LANGUAGE = Request.LANGUAGE;
   static final String HAND = "hand";
 
   static Visit of(Request request, Shelf shelf, Moment now, Pen pen) {
-    Language language = Language.of(request.cookies().getOrDefault(LANGUAGE, ""));
-    UnitSystem units = UnitSystem.of(request.cookies().getOrDefault(UNITS, ""));
-    return new Visit(request, shelf, now, pen, new Reader(language, units));
+    return new Visit(request, shelf, now, pen, request.reader());
   }
 
   String say(Phrase phrase) {

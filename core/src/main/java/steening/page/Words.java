@@ -25,6 +25,7 @@ final class Words {
   static final Phrase CHOOSE = Phrase.of("choose", "elija");
   static final Phrase IT_MEANS = Phrase.of("It means", "Significa");
   static final Phrase AS_TYPED = Phrase.of("{0}, as typed", "{0}, como se escribió");
+  static final Phrase MORE = Phrase.of("More to say", "Algo más");
   static final Phrase WHEN = Phrase.of("when it happened, if not now", "cuándo ocurrió, si no es ahora");
   static final Phrase HAND = Phrase.of("who writes", "quién anota");
   static final Phrase HAND_MISSING = Phrase.of("Who writes? Example: Ada.", "¿Quién anota? Ejemplo: Ada.");
