@@ -65,14 +65,16 @@ public record Working(List<Line> lines) {
   }
 
   private static String write(Term term, boolean symbols, UnitSystem system, int around) {
-    if (term.sort == Term.Sort.NUMBER) return numeral(term.in(system));
+    if (term.sort == Term.Sort.NUMBER) return numeral(term.in(system), around);
     if (term.sort != Term.Sort.OPERATION) return symbols ? term.symbol : numeral(term.in(system), around);
     Operation operation = term.operation;
     // A factor may be one in these units only; nobody writes it.
     for (int i = 0; i < 2 && operation == Operation.MULTIPLY; i++) {
       if (term.parts.get(i).isOne(system)) return write(term.parts.get(1 - i), symbols, system, around);
     }
-    String first = write(term.parts.get(0), symbols, system, operation.isFunction() ? 0 : operation.binding);
+    // A power of a power keeps its brackets too: people read one without them in two ways.
+    int left = operation == Operation.POWER ? operation.binding + 1 : operation.binding;
+    String first = write(term.parts.get(0), symbols, system, operation.isFunction() ? 0 : left);
     if (operation.isFunction()) {
       String rest = term.parts.size() > 1 ? "; " + write(term.parts.get(1), symbols, system, 0) : "";
       return operation.sign + "(" + first + rest + ")";
