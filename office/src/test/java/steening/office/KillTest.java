@@ -33,7 +33,7 @@ class KillTest {
   @TempDir Path folder;
 
   @Test
-  @Timeout(120)
+  @Timeout(300)
   void nothingAcknowledgedIsLost() throws Exception {
     long seed = System.nanoTime();
     Random random = new Random(seed);

@@ -36,7 +36,8 @@ public final class CommandLineProgram implements Runnable {
   static CommandLine line(Terminal terminal) {
     CommandLine line = new CommandLine(new CommandLineProgram());
     for (Object command : List.of(
-        new Serve(terminal), new Demo(terminal), new Enter(terminal), new WarmUp(terminal))) {
+        new Demo(terminal), new Serve(terminal), new Enter(terminal), new Read(terminal), new Reckon(terminal),
+        new Report(terminal), new WarmUp(terminal))) {
       line.addSubcommand(command);
     }
     line.getSubcommands().values().forEach(sub -> sub.setResourceBundle(line.getResourceBundle()));
@@ -65,6 +66,10 @@ public final class CommandLineProgram implements Runnable {
     if (e instanceof WrongUsage wrong) {
       wrong.phrases().forEach(terminal::complain);
       return ExitStatus.WRONG_USAGE;
+    }
+    if (e instanceof Unreadable unreadable) {
+      terminal.complain(unreadable.phrase());
+      return ExitStatus.UNREADABLE;
     }
     if (e instanceof StoreTrouble trouble) terminal.complain(trouble.phrase());
     else if (e instanceof PortTaken taken) terminal.complain(taken.phrase());

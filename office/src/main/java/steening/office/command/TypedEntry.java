@@ -40,26 +40,31 @@ final class TypedEntry {
       if (kind.field(name).isPresent() || name.equals(Kind.SURE.name())) continue;
       known.remove(name);
       troubles.add(Phrase.of(
-          "An entry of kind {0} has no \"{1}\"; it has {2}.", "Un registro de tipo {0} no tiene «{1}»; tiene {2}.",
+          "{0} has no \"{1}\"; it has {2}.", "{0} no tiene «{1}»; tiene {2}.",
           kind.name(), name, names(kind)));
     }
     Map<Field, Reading> readings = kind.read(known, reader);
-    for (Map.Entry<Field, Reading> one : readings.entrySet()) trouble(one.getKey(), one.getValue()).ifPresent(troubles::add);
+    for (Map.Entry<Field, Reading> one : readings.entrySet()) {
+      Field field = one.getKey();
+      boolean canBeRight = field.read(known.get(field.name()), reader, true) instanceof Reading.Taken;
+      trouble(field, one.getValue(), canBeRight).ifPresent(troubles::add);
+    }
     Optional<Body> body = kind.body(readings, known.getOrDefault(Kind.SURE.name(), ""));
     if (!troubles.isEmpty() || body.isEmpty()) throw new WrongUsage(troubles);
     return body.get();
   }
 
-  private static Optional<Phrase> trouble(Field field, Reading reading) {
-    if (reading instanceof Reading.Refused refused) {
-      return Optional.of(Phrase.of("{0}: {1}", "{0}: {1}", field.name(), refused.sentence()));
-    }
-    if (reading instanceof Reading.Asked asked) {
-      return Optional.of(Phrase.of(
-          "{0}: {1} If it is right as typed, add sure={0}.", "{0}: {1} Si está bien como se escribió, agregue sure={0}.",
-          field.name(), asked.question()));
-    }
-    return Optional.empty();
+  private static Optional<Phrase> trouble(Field field, Reading reading, boolean canBeRight) {
+    if (reading instanceof Reading.Refused refused) return Optional.of(of(field, refused.sentence()));
+    if (!(reading instanceof Reading.Asked asked)) return Optional.empty();
+    if (!canBeRight) return Optional.of(of(field, asked.question()));
+    return Optional.of(Phrase.of(
+        "{0}: {1} If it is right as typed, add sure={0}.", "{0}: {1} Si está bien como se escribió, agregue sure={0}.",
+        field.name(), asked.question()));
+  }
+
+  private static Phrase of(Field field, Phrase sentence) {
+    return Phrase.of("{0}: {1}", "{0}: {1}", field.name(), sentence);
   }
 
   private static String kinds() {

@@ -7,6 +7,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -27,7 +28,8 @@ public final class WarmUp implements Callable<Integer> {
     Path folder = Files.createTempDirectory("steening");
     try (Office office = Office.open(folder.resolve("warm-up.db"), "127.0.0.1", 0, DemoFirm.entries(), terminal.err())) {
       String well = DemoFirm.entries().get(0).well();
-      for (String path : new String[] {"/", "/style.css", "/new", "/reckon", "/well/" + well, "/well/" + well + "/journal"}) {
+      String room = "/well/" + well;
+      for (String path : List.of("/", "/style.css", "/new", "/reckon", room, room + "/journal", room + "/report.pdf")) {
         ask(HttpRequest.newBuilder(URI.create(office.address() + path)).build());
       }
       ask(HttpRequest.newBuilder(URI.create(office.address() + "/settings"))

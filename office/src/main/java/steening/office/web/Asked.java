@@ -60,6 +60,9 @@ final class Asked {
 
   private static Map<String, String> cookies(Context context) {
     Map<String, String> cookies = new LinkedHashMap<>();
+    // until somebody chooses, the language the browser is set to
+    String preferred = context.header("Accept-Language");
+    if (preferred != null && preferred.length() >= 2) cookies.put(Request.LANGUAGE, preferred.substring(0, 2));
     Cookie[] sent = context.req().getCookies();
     if (sent == null) return cookies;
     for (Cookie cookie : sent) {

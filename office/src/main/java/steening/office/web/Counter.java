@@ -25,19 +25,28 @@ final class Counter {
   private final FreshIds ids;
   private final Supplier<Moment> clock;
   private final Resources resources = new Resources();
+  private final Papers papers;
 
   Counter(Store store, OfficeShelf shelf, FreshIds ids, Supplier<Moment> clock) {
     this.store = store;
     this.shelf = shelf;
     this.ids = ids;
     this.clock = clock;
+    this.papers = new Papers(shelf, clock);
   }
 
   void answer(Context context) {
     Request request = Asked.of(context);
-    Optional<Resource> resource = request.isPost() ? Optional.empty() : resources.find(request.path());
+    if (request.isPost()) send(context, written(request));
+    else look(context, request);
+  }
+
+  private void look(Context context, Request request) {
+    Optional<Resource> resource = resources.find(request.path());
+    Optional<byte[]> paper = resource.isPresent() ? Optional.empty() : papers.print(request);
     if (resource.isPresent()) send(context, resource.get());
-    else send(context, request.isPost() ? written(request) : read(request));
+    else if (paper.isPresent()) send(context, paper.get());
+    else send(context, read(request));
   }
 
   private Reply read(Request request) {
@@ -74,6 +83,12 @@ final class Counter {
   private static String cookie(String name, String value) {
     String encoded = URLEncoder.encode(value, StandardCharsets.UTF_8).replace("+", "%20");
     return name + "=" + encoded + "; Max-Age=" + A_YEAR_IN_SECONDS + "; Path=/; SameSite=Lax";
+  }
+
+  /** The browser shows it in a page of its own making, which our rules for pages would leave blank. */
+  private static void send(Context context, byte[] paper) {
+    context.header("Content-Security-Policy", "frame-ancestors 'none'");
+    context.contentType("application/pdf").result(paper);
   }
 
   private static void send(Context context, Resource resource) {
