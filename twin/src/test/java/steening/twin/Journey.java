@@ -1,5 +1,7 @@
 package steening.twin;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import com.eclipsesource.json.Json;
 import com.eclipsesource.json.JsonArray;
 import com.eclipsesource.json.JsonObject;
@@ -31,6 +33,11 @@ final class Journey {
 
   JsonObject get(String path, Map<String, String> values) {
     return ask("GET", path, values);
+  }
+
+  /** A page that has to be there. */
+  void mustFind(String path) {
+    assertThat(get(path, Map.of()).get("status").asInt()).as(path).isEqualTo(200);
   }
 
   JsonObject post(String path, Map<String, String> values) {
