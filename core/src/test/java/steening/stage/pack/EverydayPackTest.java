@@ -1,0 +1,123 @@
+package steening.stage.pack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import steening.finding.Expectation;
+import steening.finding.Finding;
+import steening.finding.Weight;
+import steening.job.JobInSteps;
+import steening.language.Reader;
+import steening.stage.Progress;
+
+/** Own scenario, arithmetic checked by hand: the everyday well, and what can go wrong with its pack. */
+class EverydayPackTest {
+  static final JobInSteps PLANNED = JobInSteps.nothing()
+      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "142 ft", "casing-outside", "4.5 in", "casing-wall", "0.214 in",
+          "stick-up", "1.5 ft", "screen-top", "125 ft", "screen-bottom", "135 ft", "sump", "2 ft", "slot", "20 slot",
+          "pack-top", "115 ft", "chips-top", "110 ft", "grout-top", "0 ft", "rate", "12 gpm");
+  static final JobInSteps DRILLED = PLANNED.then("hole", "from", "0 ft", "to", "142 ft", "diameter", "7.875 in");
+
+  @Test
+  void loadsSeventeenBags() {
+    assertThat(PLANNED.stage("pack").loads(PLANNED.job().well())).hasSize(1)
+        .allSatisfy(load -> {
+          assertThat(load.what().shownTo(Reader.US_ENGLISH)).isEqualTo("pack sand, bags of 0.50 ft³");
+          assertThat(load.howMany().shownTo(Reader.US_ENGLISH)).isEqualTo("17 bags");
+        });
+    assertThat(BridgedPackTest.line(PLANNED, "planned")).isEqualTo("6.70 ft³, 14 bags");
+    assertThat(PLANNED.stage("pack").progress(PLANNED.job().well())).isEqualTo(Progress.NOT_BEGUN);
+  }
+
+  @Test
+  void everyReadingOfAGoodPackIsSilent() {
+    JobInSteps job = DRILLED;
+    String[] bags = {"3", "3", "3", "3", "2"};
+    String[] tapes = {"137.6 ft", "131.4 ft", "124.8 ft", "118.2 ft", "114.0 ft"};
+    for (int i = 0; i < bags.length; i++) {
+      job = job.then("pack-bags", "bags", bags[i]);
+      assertThat(job.findings("pack")).isEmpty();
+      assertThat(job.stage("pack").nextKind(job.job().well())).isEqualTo("pack-tape");
+      job = job.then("pack-tape", "reading", tapes[i], "from", "ground");
+      assertThat(job.findings("pack")).as(tapes[i]).isEmpty();
+    }
+    assertThat(job.stage("pack").progress(job.job().well())).isEqualTo(Progress.DONE);
+    assertThat(job.expectations("pack")).isEmpty();
+  }
+
+  @Test
+  void expectsTheTapeBeforeItIsLetDown() {
+    JobInSteps job = DRILLED;
+    assertThat(told(job.expectations("pack"))).containsExactly("tape after bag 3: 137.57 ft");
+    // by hand: 137 − (3.5 − 1.691) / 0.2278 = 129.06, 137 − (5 − 1.691) / 0.2278 = 122.47
+    assertThat(told(job.then("pack-bags", "bags", "7").expectations("pack")))
+        .containsExactly("tape after bag 7: 129.06 ft", "tape after bag 10: 122.47 ft");
+  }
+
+  @Test
+  void asksForTheTapeAfterMoreThanThreeBags() {
+    JobInSteps four = DRILLED.then("pack-bags", "bags", "3").then("pack-bags", "bags", "1");
+    assertThat(four.findings("pack")).singleElement().satisfies(f -> {
+      assertThat(f.code()).isEqualTo("pack.untagged");
+      assertThat(f.weight()).isEqualTo(Weight.LOOK);
+      assertThat(f.text().shownTo(Reader.US_ENGLISH)).startsWith("4 bags went in since the tape was last read");
+    });
+  }
+
+  @Test
+  void seesAWashout() {
+    JobInSteps job = DRILLED.then("pack-bags", "bags", "6").then("pack-tape", "reading", "131.3 ft", "from", "ground")
+        .then("pack-bags", "bags", "3").then("pack-tape", "reading", "127.8 ft", "from", "ground");
+    Finding washout = job.finding("pack.washout").orElseThrow();
+    assertThat(washout.weight()).isEqualTo(Weight.LOOK);
+    // by hand: √(20.25 + 1.5 / 3.5 / 0.005454) = 9.94 in, ratio 1.5 / (3.5 × 0.2278) = 1.88
+    assertThat(washout.text().shownTo(Reader.US_ENGLISH)).isEqualTo(
+        "Between 127.80 ft and 131.30 ft the hole took sand for 9.941 in across; the bit was 7 7/8 in."
+            + " That is 1.881 times what was reckoned.");
+    assertThat(job.findings("pack")).hasSize(1);
+  }
+
+  @Test
+  void takesTheSoundedBottomForTheBottom() {
+    JobInSteps caved = DRILLED.then("pack-tape", "reading", "139 ft", "from", "ground").then("pack-bags", "bags", "3");
+    assertThat(caved.findings("pack")).isEmpty();
+    // 2 ft of full bore are gone: by hand 137 − (1.5 − 0.6765) / 0.2278
+    assertThat(told(caved.expectations("pack")).get(0)).isEqualTo("tape after bag 3: 133.38 ft");
+  }
+
+  @Test
+  void watchesTheHeightAboveTheScreen() {
+    assertThat(codes(sealed("121.9 ft"))).isEmpty();
+    assertThat(codes(sealed("123.5 ft"))).containsExactly("pack.low");
+    assertThat(codes(sealed("125.8 ft"))).containsExactly("pack.short");
+    assertThat(sealed("125.8 ft").finding("pack.short").orElseThrow().weight()).isEqualTo(Weight.STOP);
+    assertThat(codes(standing("111.5 ft", "15"))).containsExactly("pack.high");
+    // one bag above the planned height is only a whole bag
+    assertThat(codes(standing("113.9 ft", "14"))).isEmpty();
+  }
+
+  @Test
+  void isShortWhenThePlannedBagsAreInAndTheScreenIsStillBare() {
+    JobInSteps job = DRILLED.then("pack-bags", "bags", "14").then("pack-tape", "reading", "126 ft", "from", "ground");
+    assertThat(job.finding("pack.short")).isPresent();
+  }
+
+  private static JobInSteps standing(String tape, String bags) {
+    return DRILLED.then("pack-bags", "bags", bags).then("pack-tape", "reading", tape, "from", "ground");
+  }
+
+  private static JobInSteps sealed(String tape) {
+    String bags = tape.startsWith("121") ? "10" : tape.startsWith("123") ? "9" : "8";
+    return standing(tape, bags).then("chips", "bags", "2");
+  }
+
+  private static List<String> codes(JobInSteps job) {
+    return job.findings("pack").stream().map(Finding::code).toList();
+  }
+
+  private static List<String> told(List<Expectation> expectations) {
+    return expectations.stream()
+        .map(e -> e.what().shownTo(Reader.US_ENGLISH) + ": " + e.figure().shownTo(Reader.US_ENGLISH)).toList();
+  }
+}
