@@ -9,8 +9,8 @@ import java.util.function.LongUnaryOperator;
 
 /**
  * Makes UUIDs of version 7 (RFC 9562, section 5.7): 48 bits of milliseconds since 1970, 12 bits that count within the
- * millisecond (section 6.2, method 1), 62 random bits. Each id is greater than the one before, also when the clock stands
- * still or is set back. Safe for threads.
+ * millisecond (section 6.2, method 1), 62 random bits. Each id is greater than the one before, also when the clock
+ * stands still or is set back. Safe for threads.
  */
 public final class FreshIds {
   private static final int MOST_IN_A_MILLISECOND = 0xFFF;

@@ -29,8 +29,8 @@ public final class Store implements AutoCloseable {
     this.file = file;
     this.connection = connection;
     this.device = device;
-    this.nextSequence =
-        query("select coalesce(max(sequence), 0) + 1 from entry where device = ?", device, row -> row.getLong(1)).get(0);
+    String next = "select coalesce(max(sequence), 0) + 1 from entry where device = ?";
+    this.nextSequence = query(next, device, row -> row.getLong(1)).get(0);
   }
 
   /**

@@ -40,7 +40,8 @@ class StoreTest {
     Entry entry = fact(ids, "phone", 1, "x");
     try (Store store = open()) {
       store.append(List.of(entry));
-      assertThat(store.append(List.of(entry, entry))).isEqualTo(new Receipt(List.of(), List.of(entry, entry), List.of()));
+      assertThat(store.append(List.of(entry, entry)))
+          .isEqualTo(new Receipt(List.of(), List.of(entry, entry), List.of()));
       assertThat(store.all()).containsExactly(entry);
     }
   }
@@ -106,7 +107,8 @@ class StoreTest {
     }
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file());
         Statement statement = connection.createStatement()) {
-      assertThatThrownBy(() -> statement.executeUpdate("update entry set text = ''")).hasMessageContaining("never changed");
+      assertThatThrownBy(() -> statement.executeUpdate("update entry set text = ''"))
+          .hasMessageContaining("never changed");
       assertThatThrownBy(() -> statement.executeUpdate("delete from entry")).hasMessageContaining("never deleted");
     }
   }

@@ -70,13 +70,15 @@ public final class Enter implements Callable<Integer> {
       boolean fresh = shelf.journal(well).size() == 0;
       Entry entry =
           new Entry(
-              ids.next(), well, store.device(), store.nextSequence(), who, when, now, known.name(), known.schema(), body,
-              replaces);
+              ids.next(), well, store.device(), store.nextSequence(), who, when, now, known.name(), known.schema(),
+              body, replaces);
       shelf.append(List.of(entry));
       terminal.out().println(entry.id());
       if (fresh) {
         terminal.complain(Phrase.of(
-            "This is the first entry of a well named {0}.", "Este es el primer registro de un pozo llamado {0}.", well));
+            "This is the first entry of a well named {0}.",
+            "Este es el primer registro de un pozo llamado {0}.",
+            well));
       }
       return ExitStatus.FINE;
     }

@@ -23,10 +23,9 @@ final class Misuse {
       return Phrase.of(
           "Not understood: {0}. Did you mean {1}?", "No se entiende: {0}. ¿Quiso decir {1}?", words, meant.get(0));
     }
-    return e.getArgSpec() == null
-        ? Phrase.of("Not understood: {0}", "No se entiende: {0}", e.getMessage())
-        : Phrase.of(
-            "{0} cannot be \"{1}\".", "{0} no puede ser «{1}».", name(e.getArgSpec()), e.getValue() == null ? "" : e.getValue());
+    if (e.getArgSpec() == null) return Phrase.of("Not understood: {0}", "No se entiende: {0}", e.getMessage());
+    String value = e.getValue() == null ? "" : e.getValue();
+    return Phrase.of("{0} cannot be \"{1}\".", "{0} no puede ser «{1}».", name(e.getArgSpec()), value);
   }
 
   private static String names(List<ArgSpec> missing) {

@@ -26,7 +26,8 @@ public final class WarmUp implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, InterruptedException {
     Path folder = Files.createTempDirectory("steening");
-    try (Office office = Office.open(folder.resolve("warm-up.db"), "127.0.0.1", 0, DemoFirm.entries(), terminal.err())) {
+    Path database = folder.resolve("warm-up.db");
+    try (Office office = Office.open(database, "127.0.0.1", 0, DemoFirm.entries(), terminal.err())) {
       String well = DemoFirm.entries().get(0).well();
       String room = "/well/" + well;
       for (String path : List.of("/", "/style.css", "/new", "/reckon", room, room + "/journal", room + "/report.pdf")) {

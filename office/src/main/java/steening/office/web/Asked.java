@@ -55,7 +55,9 @@ final class Asked {
       throw new Refusal(400, "Not all of the form arrived; send it again.", "El formulario no llegó completo; repita.");
     }
     throw new Refusal(
-        413, "That is more than one entry can hold; nothing was stored.", "Es demasiado para un registro; no se guardó nada.");
+        413,
+        "That is more than one entry can hold; nothing was stored.",
+        "Es demasiado para un registro; no se guardó nada.");
   }
 
   private static Map<String, String> cookies(Context context) {

@@ -4,7 +4,8 @@ import java.util.Locale;
 import java.util.Set;
 
 /**
- * Who may ask. Other people's pages, open in the same browser, must not be able to write here or to read what comes back.
+ * Who may ask. Other people's pages, open in the same browser, must not be able to write here or to read what comes
+ * back.
  *
  * @param host what the office was bound to
  */

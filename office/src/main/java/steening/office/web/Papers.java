@@ -14,7 +14,7 @@ record Papers(Shelf shelf, Supplier<Moment> clock) {
   private static final String WELL = "/well/";
   private static final String REPORT = "/report.pdf";
 
-  /** The printed page, or empty where the address is another or there is no such well. One at a time: it needs memory. */
+  /** The printed page; empty where the address is another or there is no such well. One at a time, to spare memory. */
   synchronized Optional<byte[]> print(Request request) {
     String path = request.path();
     if (!path.startsWith(WELL) || !path.endsWith(REPORT) || path.length() <= WELL.length() + REPORT.length()) {

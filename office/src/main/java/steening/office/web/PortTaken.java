@@ -13,7 +13,7 @@ public final class PortTaken extends RuntimeException {
     this(
         Phrase.of(
             "Port {0} on {1} cannot be had, probably another program has it; name another one, for example --port {2}.",
-            "No se puede usar el puerto {0} de {1}, quizá lo tiene otro programa; indique otro, por ejemplo --port {2}.",
+            "No se puede usar el puerto {0} de {1}, quizá lo tiene otro programa; indique otro, como --port {2}.",
             port,
             host,
             port + 1));

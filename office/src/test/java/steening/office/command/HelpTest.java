@@ -47,7 +47,7 @@ class HelpTest {
 
   @Test
   void withoutACommandItSaysWhatThereIsToDo() {
-    assertThat(Said.by().out()).contains("serve", "demo", "enter", "read", "reckon", "report").doesNotContain("warm-up");
+    assertThat(Said.by().out()).contains("serve", "demo", "enter", "read", "reckon").doesNotContain("warm-up");
     assertThat(Said.by("help", "serve").out()).contains("--port");
     assertThat(Said.by("serve", "--help").status()).isZero();
     assertThat(Said.by("--version").out()).startsWith("Steening");

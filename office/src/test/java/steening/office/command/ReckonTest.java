@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 import steening.job.Stages;
 import steening.language.Language;
 
-/** The numbers: a 7 7/8-inch hole round a 4.5-inch pipe holds (7.875² − 4.5²) / 183.35 ft³ a foot, by the handbook factor. */
+/** A 7 7/8-inch hole round a 4.5-inch pipe holds (7.875² − 4.5²) / 183.35 ft³ a foot, by the handbooks' factor. */
 class ReckonTest {
-  private static final String[] ANNULUS = {"reckon", "annulus-volume", "hole=7 7/8 in", "casing=4.5 in", "from=0 ft", "to=100 ft"};
+  private static final String[] ANNULUS = annulus("hole=7 7/8 in");
 
   @Test
   void answersAsJson() {
@@ -56,13 +56,17 @@ class ReckonTest {
     assertThat(slip.status()).isEqualTo(2);
     assertThat(slip.err()).contains("Did you mean 7 7/8 in?", "to: ", "no \"bib\"").doesNotContain("sure=hole");
     assertThat(slip.out()).isEmpty();
-    Said json = Said.by("reckon", "annulus-volume", "hole=7 7/8 ft", "casing=4.5 in", "from=0 ft", "to=100 ft", "--json");
+    Said json = Said.by(with(annulus("hole=7 7/8 ft"), "--json"));
     assertThat(json.status()).isEqualTo(2);
     assertThat(Json.parse(json.out()).asObject().get("troubles").asArray()).hasSize(1);
-    Said contradiction = Said.by("reckon", "annulus-volume", "hole=4 1/4 in", "casing=4.5 in", "from=0 ft", "to=100 ft", "sure=hole");
+    Said contradiction = Said.by(with(annulus("hole=4 1/4 in"), "sure=hole"));
     assertThat(contradiction.status()).isEqualTo(2);
     assertThat(contradiction.err()).isNotBlank();
     assertThat(Said.by("reckon", "moon-volume").err()).contains("moon-volume", "--list");
+  }
+
+  private static String[] annulus(String hole) {
+    return new String[] {"reckon", "annulus-volume", hole, "casing=4.5 in", "from=0 ft", "to=100 ft"};
   }
 
   private static String[] with(String[] arguments, String more) {

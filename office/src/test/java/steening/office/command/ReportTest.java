@@ -35,7 +35,8 @@ class ReportTest {
   @Test
   void saysWhatIsNotThere() {
     String out = folder.resolve("report.pdf").toString();
-    assertThat(Said.by("report", "nobody", "--database", database(), "--out", out).err()).contains("no well \"nobody\"");
+    Said nobody = Said.by("report", "nobody", "--database", database(), "--out", out);
+    assertThat(nobody.err()).contains("no well \"nobody\"");
     String nowhere = folder.resolve("nowhere.db").toString();
     Said said = Said.by("report", "nobody", "--database", nowhere, "--out", out);
     assertThat(said.status()).isEqualTo(2);
@@ -43,7 +44,8 @@ class ReportTest {
     assertThat(Path.of(nowhere)).doesNotExist();
     String id = DemoFirm.entries().get(0).well();
     String unwritable = folder.resolve("no/where.pdf").toString();
-    assertThat(Said.by("report", id, "--database", database(), "--out", unwritable).err()).contains("cannot be written");
+    Said unwritten = Said.by("report", id, "--database", database(), "--out", unwritable);
+    assertThat(unwritten.err()).contains("cannot be written");
   }
 
   private String database() {
