@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import steening.journal.Body;
 import steening.language.Phrase;
@@ -21,7 +19,7 @@ import steening.language.Reader;
  * @param fields in the order of the form
  * @param steady names of fields that usually stay as they were in the entry before; a form fills them in
  */
-public record Kind(String name, int schema, Phrase title, List<Field> fields, Set<String> steady) {
+public record Kind(String name, int schema, Phrase title, List<Field> fields, List<String> steady) {
   /** The words that any entry may carry. */
   public static final TextField REMARK =
       TextField.of("remark", Phrase.of("remark", "nota"), "hard drilling at 61 ft").optional();
@@ -32,12 +30,12 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields, Se
 
   public Kind {
     fields = List.copyOf(fields);
-    steady = Set.copyOf(steady);
+    steady = List.copyOf(steady);
   }
 
   /** A form that carries nothing over. */
   public Kind(String name, int schema, Phrase title, List<Field> fields) {
-    this(name, schema, title, fields, Set.of());
+    this(name, schema, title, fields, List.of());
   }
 
   public static Kind of(String name, Phrase title, Field... fields) {
@@ -48,7 +46,7 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields, Se
 
   /** The same kind, whose form fills these fields in from the entry before. */
   public Kind carrying(Field... fields) {
-    return new Kind(name, schema, title, this.fields, Stream.of(fields).map(Field::name).collect(Collectors.toSet()));
+    return new Kind(name, schema, title, this.fields, Stream.of(fields).map(Field::name).toList());
   }
 
   /** What a form begins with after an entry of this kind. */
