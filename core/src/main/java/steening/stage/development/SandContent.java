@@ -38,7 +38,7 @@ public final class SandContent {
           "water", Scale.LIQUID, Phrase.of("water it settled from", "agua de la que sedimentó"), "5 gal", "20 L")
       .between("0.1 L", "10000 gal").usually("0.5 L", "60 gal").optional();
 
-  private static final Answer CONTENT = new Answer("sand-content", Phrase.of("sand content", "contenido de arena"), Scale.CONCENTRATION);
+  static final Answer CONTENT = new Answer("sand-content", Phrase.of("sand content", "contenido de arena"), Scale.CONCENTRATION);
 
   public static final Reckoning RECKONING = new Reckoning(
       "sand-content",
@@ -57,12 +57,20 @@ public final class SandContent {
   private SandContent() {}
 
   private static Outcome reckon(Inputs inputs) {
-    Term sand = inputs.given("v", SAND);
     Term water = inputs.given("V", WATER, PAIL);
     if (!(water.quantity().coherent() > 0)) {
       throw new NotReckonable("The water it settled from must be more than nothing.", "El agua de la que sedimentó debe ser más que nada.");
     }
-    Term bulk = Coefficient.giving(Scale.CONCENTRATION, BULK_DENSITY).of(Scale.SETTLED_SAND).of(Scale.LIQUID, -1).term();
-    return Outcome.empty().with(CONTENT.name(), bulk.times(sand).over(water).named("c", CONTENT.label(), CONTENT.scale()));
+    return Outcome.empty().with(CONTENT.name(), of(inputs.given("v", SAND), water).named("c", CONTENT.label(), CONTENT.scale()));
+  }
+
+  /** 1600 v / V. */
+  static Term of(Term sand, Term water) {
+    return Coefficient.giving(Scale.CONCENTRATION, BULK_DENSITY).of(Scale.SETTLED_SAND).of(Scale.LIQUID, -1).term().times(sand).over(water);
+  }
+
+  /** The other way round: the sand that makes a content, c V / 1600. */
+  static Term sand(Term content, Term water) {
+    return Coefficient.giving(Scale.SETTLED_SAND, 1 / BULK_DENSITY).of(Scale.CONCENTRATION).of(Scale.LIQUID).term().times(content).times(water);
   }
 }
