@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steening.bore.Bagged;
 import steening.finding.Expectation;
 import steening.language.Phrase;
 import steening.quantity.Length;
@@ -58,7 +59,7 @@ final class PackExpectations {
   /** What the stretch up to the planned top takes. */
   static Optional<Outcome> toPlannedTop(Pouring pouring) {
     return top(pouring).flatMap(top -> pouring.plannedTop().flatMap(planned -> Outcome.ifReckonable(() ->
-        PackVolume.of(pouring.annulus(), planned, top, pouring.nextBag(), PackVolume.NO_OVERAGE))));
+        Bagged.of(pouring.annulus(), planned, top, pouring.nextBag(), Bagged.NO_OVERAGE))));
   }
 
   /** As sounded, or as expected where bags went in since. */

@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Annulus;
+import steening.bore.Bagged;
 import steening.language.Phrase;
 import steening.quantity.Dimension;
 import steening.quantity.Figure;
@@ -19,7 +20,7 @@ final class PackPlan {
   /** None while the plan does not say enough. */
   static Optional<Outcome> volume(Plan plan) {
     if (plan.length(Plan.PACK_TOP).isEmpty() || plan.hole().isEmpty()) return Optional.empty();
-    return Outcome.ifReckonable(() -> PackVolume.of(
+    return Outcome.ifReckonable(() -> Bagged.of(
         new Annulus(plan.hole(), plan.pipe()), plan.length(Plan.PACK_TOP).get(), plan.hole().bottom(), plan.bagVolume(),
         new Measure(Dimension.NUMBER, plan.overage())));
   }

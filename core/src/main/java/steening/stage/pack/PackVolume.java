@@ -2,24 +2,19 @@ package steening.stage.pack;
 
 import java.util.List;
 import steening.bore.Annulus;
+import steening.bore.Bagged;
 import steening.bore.Bore;
 import steening.bore.BoreField;
 import steening.field.QuantityField;
 import steening.language.Phrase;
-import steening.quantity.Dimension;
 import steening.quantity.Length;
-import steening.quantity.Measure;
 import steening.quantity.Quantity;
-import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.quantity.Volume;
-import steening.reckoning.Answer;
-import steening.reckoning.Coefficient;
 import steening.reckoning.Inputs;
 import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
-import steening.reckoning.Term;
 import steening.well.Plan;
 
 /**
@@ -42,20 +37,12 @@ public final class PackVolume {
   /** Half a cubic foot: 50 lb of sand at 100 lb/ft³ loose (supplier's technical bulletin on annular fill, seen). */
   static final Volume BAG = Volume.of(0.50, Unit.CUBIC_FOOT);
 
-  static final Quantity NO_OVERAGE = new Measure(Dimension.NUMBER, 0);
-
-  private static final Answer VOLUME = new Answer("volume", Phrase.of("pack volume", "volumen del filtro"), Scale.VOLUME);
-  private static final Answer FILLED = new Answer("bags-filled", Phrase.of("that is, in bags", "es decir, en sacos"), Scale.NUMBER);
-  private static final Answer BAGS = new Answer("bags", Phrase.of("whole bags", "sacos enteros"), Scale.NUMBER);
-  private static final Answer ORDER = new Answer("order-volume", Phrase.of("volume to load", "volumen a cargar"), Scale.VOLUME);
-  private static final Answer ORDER_BAGS = new Answer("order-bags", Phrase.of("bags to load", "sacos a cargar"), Scale.NUMBER);
-
   public static final Reckoning RECKONING = new Reckoning(
       "pack-volume",
       PackStage.NAME,
       Phrase.of("Pack volume", "Volumen del filtro"),
       List.of(HOLE, CASING, STRING_BOTTOM, FROM, TO, BAG_VOLUME, OVERAGE),
-      List.of(VOLUME, FILLED, BAGS, ORDER, ORDER_BAGS),
+      Bagged.ANSWERS,
       Source.seen(
           "Geometry. 100 lb of pack sand fill 1 ft³: a supplier's technical bulletin on annular fill.",
           "Geometría. 100 lb (45.4 kg) de arena llenan 0.0283 m³ (1 ft³): boletín técnico de un proveedor."),
@@ -75,23 +62,7 @@ public final class PackVolume {
     Length to = inputs.length(TO);
     Length stringBottom = inputs.find(STRING_BOTTOM).map(q -> (Length) q).orElse(to);
     Bore pipe = Bore.straight(inputs.length(CASING), Length.ZERO, stringBottom);
-    Quantity overage = inputs.find(OVERAGE).orElse(NO_OVERAGE);
-    return of(new Annulus(inputs.value(HOLE), pipe), inputs.length(FROM), to, inputs.find(BAG_VOLUME).orElse(BAG), overage);
-  }
-
-  /** The same for an annulus at hand; overage as a share. */
-  static Outcome of(Annulus annulus, Length from, Length to, Quantity bagVolume, Quantity overage) {
-    Term volume = annulus.volume("V", VOLUME.label(), from, to);
-    Term bag = Term.given("b", BAG_VOLUME.label(), Scale.VOLUME, bagVolume);
-    Term share = Coefficient.giving(Scale.NUMBER, 1).of(Scale.SHARE).term()
-        .times(Term.given("o", OVERAGE.label(), Scale.SHARE, overage));
-    Term filled = volume.over(bag).named("n", FILLED.label(), FILLED.scale());
-    Term order = volume.times(Term.number(1).plus(share)).named("W", ORDER.label(), ORDER.scale());
-    return Outcome.empty()
-        .with(VOLUME.name(), volume)
-        .with(FILLED.name(), filled)
-        .with(BAGS.name(), filled.roundedUp().named("N", BAGS.label(), BAGS.scale()))
-        .with(ORDER.name(), order)
-        .with(ORDER_BAGS.name(), order.over(bag).roundedUp().named("M", ORDER_BAGS.label(), ORDER_BAGS.scale()));
+    Quantity overage = inputs.find(OVERAGE).orElse(Bagged.NO_OVERAGE);
+    return Bagged.of(new Annulus(inputs.value(HOLE), pipe), inputs.length(FROM), to, inputs.find(BAG_VOLUME).orElse(BAG), overage);
   }
 }

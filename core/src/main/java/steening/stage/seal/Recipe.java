@@ -2,9 +2,8 @@ package steening.stage.seal;
 
 import java.util.List;
 import java.util.Optional;
-import steening.quantity.Density;
+import steening.pipe.Buoyancy;
 import steening.quantity.Mass;
-import steening.quantity.Unit;
 import steening.quantity.Volume;
 import steening.well.Plan;
 
@@ -16,9 +15,6 @@ import steening.well.Plan;
  * @param entry the id of the entry that says so; empty where it is the plan's
  */
 record Recipe(DryGrout material, Mass solids, Volume water, Optional<String> entry) {
-  /** 8.34 lb/gal: trade article on mud weight (seen), good to 0.1 %. */
-  static final Density WATER = Density.of(8.34, Unit.POUND_PER_GALLON);
-
   /** The plan's recipe, which is of bentonite. */
   static Recipe of(Plan plan) {
     return new Recipe(DryGrout.BENTONITE, plan.groutSolids(), plan.groutWater(), Optional.empty());
@@ -26,7 +22,7 @@ record Recipe(DryGrout material, Mass solids, Volume water, Optional<String> ent
 
   /** The room that the grains of so many bags take up. */
   Volume grains(int bags) {
-    double density = material.specificGravity() * WATER.kilogramsPerCubicMetre();
+    double density = material.specificGravity() * Buoyancy.WATER.kilogramsPerCubicMetre();
     return new Volume(solids.times(bags).kilograms() / density);
   }
 

@@ -31,7 +31,9 @@ public final class SealStage implements Stage {
 
   @Override
   public List<Reckoning> reckonings() {
-    return List.of(AnnulusVolume.RECKONING);
+    return List.of(
+        AnnulusVolume.RECKONING, ChipsVolume.RECKONING, GroutMix.RECKONING, GroutVolume.RECKONING, GroutTop.RECKONING,
+        FeetPerBag.RECKONING, GroutDilution.RECKONING);
   }
 
   @Override
