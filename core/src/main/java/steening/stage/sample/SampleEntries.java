@@ -13,7 +13,8 @@ final class SampleEntries {
   static final TextField LABORATORY =
       TextField.of("laboratory", Phrase.of("laboratory", "laboratorio"), "Example County Laboratory").optional();
   static final QuantityField TEMPERATURE = QuantityField.of(
-          "temperature", Scale.TEMPERATURE, Phrase.of("water temperature", "temperatura del agua"), "54 °F", "12 °C")
+          "temperature", Scale.TEMPERATURE,
+          Phrase.of("temperature in the ice box", "temperatura en la hielera"), "39 °F", "4 °C")
       .between("30 °F", "212 °F").usually("34 °F", "90 °F").optional();
   static final Kind SAMPLE =
       Kind.of("sample", Phrase.of("Sample taken", "Muestra tomada"), BOTTLE, LABORATORY, TEMPERATURE);

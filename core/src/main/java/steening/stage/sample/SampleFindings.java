@@ -27,6 +27,9 @@ final class SampleFindings {
   /** As nitrogen, for public supplies: 40 CFR 141.62 (seen in a secondary list); for a private well a guide. */
   private static final Quantity MOST_NITRATE = Measure.of(10, Unit.MILLIGRAM_PER_LITRE);
 
+  /** Encouraged on the way, for coliform bacteria: 40 CFR 141.21(f)(3); some laboratories want 6 °C (both seen). */
+  private static final Quantity WARMEST = Measure.of(10, Unit.CELSIUS);
+
   private SampleFindings() {}
 
   static List<Finding> of(Samples samples) {
@@ -34,7 +37,7 @@ final class SampleFindings {
     if (!samples.unmatched().isEmpty()) findings.add(unmatched(samples));
     Optional<Sample> last = samples.last();
     if (last.isEmpty()) return findings;
-    Stream.of(chlorine(last.get()), onTheWay(last.get()), nitrate(samples))
+    Stream.of(chlorine(last.get()), onTheWay(last.get()), warm(last.get()), nitrate(samples))
         .flatMap(Optional::stream)
         .forEach(findings::add);
     Coliform.finding(samples).ifPresent(findings::add);
@@ -99,6 +102,20 @@ final class SampleFindings {
             "{0} de la llave al laboratorio; algunos no aceptan más de {1}.", taken, some))
         .comparing(taken, some)
         .from(entries));
+  }
+
+  private static Optional<Finding> warm(Sample sample) {
+    if (sample.temperature().isEmpty() || sample.temperature().get().coherent() <= WARMEST.coherent()) {
+      return Optional.empty();
+    }
+    Figure measured = new Figure(sample.temperature().get(), Scale.TEMPERATURE);
+    Figure warmest = new Figure(WARMEST, Scale.TEMPERATURE);
+    return Optional.of(Finding.of("sample.warm", Weight.NOTE, SampleStage.NAME, Phrase.of(
+            "{0} in the ice box; below {1} is advised on the way to the laboratory.",
+            "{0} en la hielera; se aconseja menos de {1} en camino al laboratorio.", measured, warmest))
+        .comparing(measured, warmest)
+        .so(Phrase.of("Pack the bottle in wet ice.", "Ponga el frasco en hielo con agua."))
+        .from(List.of(sample.entry())));
   }
 
   /** Of the last sample that was tested for it. */
