@@ -66,7 +66,7 @@ record EntryForm(
   /** Words that may stay empty are out of the way of a thumb until someone wants them, or until they are in trouble. */
   private boolean isFolded(Field field) {
     boolean quiet = readings.get(field) == null || readings.get(field) instanceof Reading.Absent;
-    return field instanceof TextField && !field.isRequired() && quiet && !typed.containsKey(field.name());
+    return field instanceof TextField && !field.isRequired() && quiet && typed.getOrDefault(field.name(), "").isBlank();
   }
 
   private DomContent whenAndWho(Visit visit) {

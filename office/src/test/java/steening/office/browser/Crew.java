@@ -87,11 +87,24 @@ final class Crew implements AutoCloseable {
     Locator list = page.locator("#entry select[name='" + name + "']");
     if (radio.count() > 0) radio.check();
     else if (list.count() > 0) list.selectOption(text);
-    else page.locator("#entry input[name='" + name + "']").fill(text);
+    else unfolded(name).fill(text);
+  }
+
+  /** A field that is folded away is found by a tap on what it is folded under. */
+  private Locator unfolded(String name) {
+    Locator field = page.locator("#entry input[name='" + name + "']");
+    if (!field.isVisible()) page.locator("#entry details:has([name='" + name + "']) > summary").tap();
+    return field;
   }
 
   void send() {
-    page.locator("#entry button.main").tap();
+    tap(page.locator("#entry button.main"));
+  }
+
+  /** Taps a button that sends a form, and waits for the page that answers. */
+  void tap(Locator button) {
+    page.waitForResponse(
+        response -> response.request().isNavigationRequest() && response.status() != 303, button::tap);
     page.waitForLoadState();
   }
 
