@@ -21,6 +21,9 @@ final class DisinfectionEntries {
           "strength", Scale.SHARE, Phrase.of("available chlorine on the label", "cloro disponible según la etiqueta"), "5.25 %", "5.25 %")
       .between("0.5 %", "100 %").usually("3 %", "75 %");
 
+  static final QuantityField DRY_STRENGTH = QuantityField.of("strength", Scale.SHARE, STRENGTH.label(), "65 %", "65 %")
+      .between("0.5 %", "100 %").usually("25 %", "80 %");
+
   static final QuantityField AMOUNT = QuantityField.of(
           "amount", Scale.DOSE, Phrase.of("bleach poured in", "blanqueador vertido"), "22 fl oz", "650 mL")
       .between("0.01 fl oz", "200 gal").usually("1 fl oz", "5 gal").optional();

@@ -2,10 +2,15 @@ package steening.stage.disinfection;
 
 import java.util.List;
 import steening.field.Kind;
+import steening.finding.Expectation;
+import steening.finding.Finding;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.reckoning.Reckoning;
+import steening.stage.Load;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Residual;
 import steening.well.Well;
@@ -27,6 +32,11 @@ public final class DisinfectionStage implements Stage {
   @Override
   public List<Kind> kinds() {
     return DisinfectionEntries.ALL;
+  }
+
+  @Override
+  public List<Reckoning> reckonings() {
+    return List.of(DisinfectionDose.RECKONING, DryChlorineDose.RECKONING);
   }
 
   @Override
@@ -62,5 +72,25 @@ public final class DisinfectionStage implements Stage {
   public String nextKind(Well well) {
     boolean dosed = !well.get(Dosing.PART).doses().isEmpty();
     return (dosed ? DisinfectionEntries.RESIDUAL : DisinfectionEntries.DISINFECTION).name();
+  }
+
+  @Override
+  public List<Finding> findings(Well well) {
+    return DisinfectionFindings.of(well);
+  }
+
+  @Override
+  public List<Expectation> expectations(Well well) {
+    return DisinfectionSheet.expectations(well);
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return DisinfectionSheet.of(well);
+  }
+
+  @Override
+  public List<Load> loads(Well well) {
+    return DisinfectionSheet.loads(well);
   }
 }

@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import steening.field.ChoiceField;
 import steening.journal.Moment;
+import steening.language.Phrase;
+import steening.language.Shown;
+import steening.quantity.Figure;
 import steening.quantity.Quantity;
+import steening.quantity.Scale;
 import steening.well.Part;
 
 /** The chlorine that was put into a well, in order of time. */
@@ -32,7 +36,23 @@ record Dosing(List<Dose> doses) {
       Quantity target,
       Quantity contact,
       Moment at,
-      String entry) {}
+      String entry) {
+
+    boolean isDry() {
+      return product.code().equals(DisinfectionEntries.DRY.code());
+    }
+
+    /** What was put in, where it was given as the product is measured and in no other way. */
+    Optional<Quantity> measured() {
+      if (isDry()) return amount.isPresent() ? Optional.empty() : weight;
+      return weight.isPresent() ? Optional.empty() : amount;
+    }
+
+    Shown shown() {
+      if (measured().isEmpty()) return Phrase.same("–");
+      return new Figure(measured().get(), isDry() ? Scale.SMALL_WEIGHT : Scale.DOSE);
+    }
+  }
 
   Dosing with(Dose dose) {
     List<Dose> more = new ArrayList<>(doses);
