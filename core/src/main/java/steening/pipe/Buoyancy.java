@@ -17,18 +17,22 @@ import steening.reckoning.Source;
 import steening.reckoning.Term;
 
 /**
- * What a plastic casing string weighs in the air, hanging open in a fluid, and closed at the bottom, where it may float.
+ * What a plastic casing string weighs in the air, hanging open in a fluid, and closed at the bottom, where it may
+ * float.
  *
- * <p>N = (w + π/4 d² ρᵢ − π/4 D² ρₒ) L closed; S = w L (1 − ρₒ / ρₚ) open; w weight per length, D and d outside and inside
- * diameter, ρₒ and ρᵢ densities outside and inside, ρₚ density of PVC, L length.
+ * <p>N = (w + π/4 d² ρᵢ − π/4 D² ρₒ) L closed; S = w L (1 − ρₒ / ρₚ) open; w weight per length, D and d outside and
+ * inside diameter, ρₒ and ρᵢ densities outside and inside, ρₚ density of PVC, L length.
  *
  * <p>Source: geometry; specific gravity of PVC 1.40 ± 0.02 in a manufacturer's property table (seen); water 8.34 lb/gal
  * in a trade article (seen). Accuracy: pipe weights are printed on least, average or nominal wall and differ by 8 %.
  */
 public final class Buoyancy {
   public static final Answer IN_AIR = new Answer("in-air", Phrase.of("weight in air", "peso en el aire"), Scale.WEIGHT);
-  public static final Answer OPEN = new Answer("open", Phrase.of("hanging weight, open bottom", "peso suspendido, fondo abierto"), Scale.WEIGHT);
-  public static final Answer CLOSED = new Answer("closed", Phrase.of("net downward force, closed bottom", "fuerza neta hacia abajo, fondo cerrado"), Scale.WEIGHT);
+  public static final Answer OPEN =
+      new Answer("open", Phrase.of("hanging weight, open bottom", "peso suspendido, fondo abierto"), Scale.WEIGHT);
+  public static final Answer CLOSED = new Answer(
+      "closed", Phrase.of("net downward force, closed bottom", "fuerza neta hacia abajo, fondo cerrado"),
+      Scale.WEIGHT);
   public static final List<Answer> ANSWERS = List.of(IN_AIR, OPEN, CLOSED);
   public static final Source SOURCE = Source.derived(
       "Geometry; specific gravity of PVC 1.40 from a manufacturer's property table (seen).",
@@ -54,15 +58,18 @@ public final class Buoyancy {
       Length outside, Length inside, Optional<Quantity> perLength, Length length, Density around, Density within) {
     if (!outside.isMoreThan(inside)) {
       throw new NotReckonable(
-          "The inside diameter must be less than the outside diameter.", "El diámetro interior debe ser menor que el exterior.");
+          "The inside diameter must be less than the outside diameter.",
+          "El diámetro interior debe ser menor que el exterior.");
     }
-    Term across = Term.given("D", Phrase.of("outside diameter", "diámetro exterior"), Scale.DIAMETER, outside).squared();
+    Term across = Term.given("D", Phrase.of("outside diameter", "diámetro exterior"), Scale.DIAMETER, outside)
+        .squared();
     Term bore = Term.given("d", Phrase.of("inside diameter", "diámetro interior"), Scale.DIAMETER, inside).squared();
     Term plastic = Term.given("ρₚ", Phrase.of("density of PVC", "densidad del PVC"), Scale.DENSITY, PVC);
     Term fluid = Term.given("ρₒ", Phrase.of("density outside", "densidad exterior"), Scale.DENSITY, around);
     Term filling = Term.given("ρᵢ", Phrase.of("density inside", "densidad interior"), Scale.DENSITY, within);
     Term run = Term.given("L", Phrase.of("length of the string", "longitud de la columna"), Scale.DEPTH, length);
-    Term quarterPi = Coefficient.giving(Scale.PIPE_WEIGHT, Annulus.QUARTER_PI).of(Scale.DIAMETER, 2).of(Scale.DENSITY).term();
+    Term quarterPi = Coefficient.giving(Scale.PIPE_WEIGHT, Annulus.QUARTER_PI).of(Scale.DIAMETER, 2).of(Scale.DENSITY)
+        .term();
     Phrase heft = Phrase.of("pipe weight per length", "peso del tubo por longitud");
     Term weight = perLength
         .map(w -> Term.given("w", heft, Scale.PIPE_WEIGHT, w))
@@ -77,6 +84,7 @@ public final class Buoyancy {
     Outcome outcome = Outcome.empty().with(IN_AIR.name(), air).with(OPEN.name(), open).with(CLOSED.name(), closed);
     if (closed.quantity().coherent() >= 0) return outcome;
     return outcome.remarking(Phrase.of(
-        "With a closed bottom it floats: hold it down, or fill it.", "Con el fondo cerrado flota: sujétela o llénela."));
+        "With a closed bottom it floats: hold it down, or fill it.",
+        "Con el fondo cerrado flota: sujétela o llénela."));
   }
 }

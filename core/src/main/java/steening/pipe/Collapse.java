@@ -21,25 +21,34 @@ import steening.reckoning.Term;
 /**
  * Whether a column of fluid around plastic casing presses it in.
  *
- * <p>A = 2 E m / ((1 − ν²)(R − 1)³); B = 2 E m / ((1 − ν²) R (R − 1)²); p = g (ρₒ − ρᵢ) H; F = B / p. R outside diameter
- * over least wall, E modulus, m share of it left when warm, ν Poisson's ratio, ρₒ and ρᵢ densities outside and inside, H
- * height of the column.
+ * <p>A = 2 E m / ((1 − ν²)(R − 1)³); B = 2 E m / ((1 − ν²) R (R − 1)²); p = g (ρₒ − ρᵢ) H; F = B / p. R outside
+ * diameter over least wall, E modulus, m share of it left when warm, ν Poisson's ratio, ρₒ and ρᵢ densities outside and
+ * inside, H height of the column.
  *
  * <p>Source: form A with E = 400,000 psi and ν = 0.38 reproduces twelve published ratings within 1 % (seen; E and ν are
- * fitted, the page does not state them). Form B has the form of an appendix of ASTM F480 (memory); it is 4 to 7 % lower,
- * and remembered ratings of well casing lie between the two, so B is compared with. E is the least of cell class 12454
- * (memory). Range: round, unsupported PVC, loaded for a short time, not slotted, not driven, up to 140 °F.
+ * fitted, the page does not state them). Form B has the form of an appendix of ASTM F480 (memory); it is 4 to 7 %
+ * lower, and remembered ratings of well casing lie between the two, so B is compared with. E is the least of cell class
+ * 12454 (memory). Range: round, unsupported PVC, loaded for a short time, not slotted, not driven, up to 140 °F.
  */
 public final class Collapse {
-  public static final Answer RATING_A = new Answer("rating-a", Phrase.of("collapse rating, form A", "resistencia al colapso, forma A"), Scale.PRESSURE);
-  public static final Answer RATING_B = new Answer("rating-b", Phrase.of("collapse rating, form B", "resistencia al colapso, forma B"), Scale.PRESSURE);
-  public static final Answer DIFFERENTIAL = new Answer("differential", Phrase.of("pressure outside less inside", "presión exterior menos interior"), Scale.PRESSURE);
-  public static final Answer SAFETY = new Answer("safety", Phrase.of("safety: rating B over that pressure", "seguridad: resistencia B entre esa presión"), Scale.NUMBER);
-  public static final Answer HIGHEST = new Answer("max-column", Phrase.of("highest column at the safety wanted", "columna máxima con la seguridad deseada"), Scale.DEPTH);
+  public static final Answer RATING_A =
+      new Answer("rating-a", Phrase.of("collapse rating, form A", "resistencia al colapso, forma A"), Scale.PRESSURE);
+  public static final Answer RATING_B =
+      new Answer("rating-b", Phrase.of("collapse rating, form B", "resistencia al colapso, forma B"), Scale.PRESSURE);
+  public static final Answer DIFFERENTIAL = new Answer(
+      "differential", Phrase.of("pressure outside less inside", "presión exterior menos interior"), Scale.PRESSURE);
+  public static final Answer SAFETY = new Answer(
+      "safety", Phrase.of("safety: rating B over that pressure", "seguridad: resistencia B entre esa presión"),
+      Scale.NUMBER);
+  public static final Answer HIGHEST = new Answer(
+      "max-column", Phrase.of("highest column at the safety wanted", "columna máxima con la seguridad deseada"),
+      Scale.DEPTH);
   public static final List<Answer> ANSWERS = List.of(RATING_A, RATING_B, DIFFERENTIAL, SAFETY, HIGHEST);
   public static final Source SOURCE = Source.seen(
-      "Form A reproduces 12 ratings of a published PVC pressure-pipe table within 1 %. Form B: ASTM F480 appendix form, from memory; the temperature shares too.",
-      "La forma A reproduce 12 valores de una tabla publicada de tubería de PVC con 1 % de error. Forma B: la del apéndice de ASTM F480, de memoria; también las partes por temperatura.");
+      "Form A reproduces 12 ratings of a published PVC pressure-pipe table within 1 %. Form B: ASTM F480 appendix, "
+          + "from memory; the temperature shares too.",
+      "La forma A reproduce con 1 % de error 12 valores de una tabla publicada de tubería de PVC. Forma B: la del "
+          + "apéndice de ASTM F480, de memoria; también las partes por temperatura.");
 
   /** What is wanted where nothing else is said: a judgement, no published figure. */
   public static final double USUAL_SAFETY = 2;
@@ -86,7 +95,8 @@ public final class Collapse {
     return loaded(ratings, ratingB, around, within, column, wanted);
   }
 
-  private static Outcome loaded(Outcome ratings, Term rating, Density around, Density within, Length column, double wanted) {
+  private static Outcome loaded(
+      Outcome ratings, Term rating, Density around, Density within, Length column, double wanted) {
     Term heavier = Term.given("ρₒ", Phrase.of("density outside", "densidad exterior"), Scale.DENSITY, around)
         .minus(Term.given("ρᵢ", Phrase.of("density inside", "densidad interior"), Scale.DENSITY, within));
     Term gravity = Coefficient.giving(Scale.PRESSURE, GRAVITY).of(Scale.DENSITY).of(Scale.DEPTH).term();
@@ -102,8 +112,8 @@ public final class Collapse {
     Outcome margin = load.with(SAFETY.name(), safety).with(HIGHEST.name(), highest);
     if (safety.quantity().coherent() >= wanted) return margin;
     return margin.remarking(Phrase.of(
-        "Less than the safety wanted. Keep the casing full, lighten what is outside, or place it in lifts no higher than {0}.",
-        "Menos que la seguridad deseada. Mantenga lleno el ademe, aligere lo de afuera o colóquelo en etapas de no más de {0}.",
+        "Less than the safety wanted. Keep the casing full, lighten what is outside, or place it in lifts up to {0}.",
+        "Menos que la seguridad deseada. Mantenga lleno el ademe, aligere lo de afuera o colóquelo en etapas de {0}.",
         margin.figure(HIGHEST.name())));
   }
 

@@ -30,7 +30,8 @@ final class Stiffness {
    */
   static Term left(String symbol, Quantity temperature) {
     Phrase label = Phrase.of(
-        "share of the stiffness left at {0}", "parte de la rigidez que queda a {0}", new Figure(temperature, Scale.TEMPERATURE));
+        "share of the stiffness left at {0}", "parte de la rigidez que queda a {0}",
+        new Figure(temperature, Scale.TEMPERATURE));
     return Term.given(symbol, label, Scale.NUMBER, new Measure(Dimension.NUMBER, share(temperature)));
   }
 

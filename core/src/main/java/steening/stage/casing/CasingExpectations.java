@@ -14,7 +14,9 @@ import steening.well.Piece;
 import steening.well.Plan;
 import steening.well.Well;
 
-/** What is still to come while the string is run: joints, the cut piece before the saw, the stick-up before it is set. */
+/**
+ * What is still to come while the string is run: joints, the cut piece before the saw, the stick-up before it is set.
+ */
 final class CasingExpectations {
   private CasingExpectations() {}
 
@@ -32,9 +34,11 @@ final class CasingExpectations {
     expectations.add(new Expectation(
         Phrase.of("casing still to come", "ademe que falta"), outcome.figure("casing"), Optional.empty(), outcome));
     expectations.add(new Expectation(
-        Phrase.of("whole joints still to come", "tubos enteros que faltan"), outcome.figure("joints"), Optional.empty(), outcome));
+        Phrase.of("whole joints still to come", "tubos enteros que faltan"), outcome.figure("joints"), Optional.empty(),
+        outcome));
     expectations.add(new Expectation(
-        Phrase.of("length of the cut piece", "longitud del tramo cortado"), outcome.figure("cut-piece"), Optional.empty(), outcome));
+        Phrase.of("length of the cut piece", "longitud del tramo cortado"), outcome.figure("cut-piece"),
+        Optional.empty(), outcome));
     return expectations;
   }
 
@@ -43,7 +47,8 @@ final class CasingExpectations {
     Optional<Length> bottom = well.get(Plan.PART).stringBottom();
     if (bottom.isEmpty()) return List.of();
     Term stickUp = Term.given("S", StringLength.STRING.label(), Scale.DEPTH, string.length())
-        .minus(Term.given("B", Phrase.of("planned string bottom", "fondo planeado de la columna"), Scale.DEPTH, bottom.get()))
+        .minus(Term.given(
+            "B", Phrase.of("planned string bottom", "fondo planeado de la columna"), Scale.DEPTH, bottom.get()))
         .named("a", Plan.STICK_UP.label(), Scale.DEPTH);
     Outcome outcome = Outcome.empty().with("stick-up", stickUp);
     return List.of(new Expectation(

@@ -19,7 +19,8 @@ final class CasingFold {
       case "sump" -> lowered(well, Piece.Sort.SUMP, CasingEntries.SUMP_LENGTH.length(body).orElseThrow(), entry);
       case "screen" -> screen(well, entry);
       case "joint" -> joint(well, entry);
-      case "cut-piece" -> lowered(well, Piece.Sort.CUT_PIECE, CasingEntries.CUT_PIECE_LENGTH.length(body).orElseThrow(), entry);
+      case "cut-piece" ->
+          lowered(well, Piece.Sort.CUT_PIECE, CasingEntries.CUT_PIECE_LENGTH.length(body).orElseThrow(), entry);
       case "string-set" -> set(well, entry);
       case "casing-cut" -> cut(well, entry);
       default -> well;
@@ -28,7 +29,9 @@ final class CasingFold {
 
   private static Well screen(Well well, Entry entry) {
     Tally.Opening opening = new Tally.Opening(
-        CasingEntries.SCREEN_SLOT.length(entry.body()).orElseThrow(), CasingEntries.SCREEN_OPEN_AREA.in(entry.body()), entry.id());
+        CasingEntries.SCREEN_SLOT.length(entry.body()).orElseThrow(),
+        CasingEntries.SCREEN_OPEN_AREA.in(entry.body()),
+        entry.id());
     Well with = well.with(Tally.PART, well.get(Tally.PART).with(opening));
     return lowered(with, Piece.Sort.SCREEN, CasingEntries.SCREEN_LENGTH.length(entry.body()).orElseThrow(), entry);
   }
@@ -59,7 +62,8 @@ final class CasingFold {
     Length stickUp = CasingEntries.SET_STICK_UP.length(body).orElseThrow();
     Optional<Length> outside = CasingEntries.OUTSIDE.length(body).or(() -> plan.length(Plan.CASING_OUTSIDE));
     Optional<Length> wall = CasingEntries.WALL.length(body).or(() -> plan.length(Plan.CASING_WALL));
-    Optional<Length> inside = outside.flatMap(o -> wall.map(w -> o.minus(w.times(2)))).filter(i -> i.isMoreThan(Length.ZERO));
+    Optional<Length> inside = outside.flatMap(o -> wall.map(w -> o.minus(w.times(2))))
+        .filter(i -> i.isMoreThan(Length.ZERO));
     CasingString set = well.get(CasingString.PART).set(stickUp);
     Tally.Setting setting =
         new Tally.Setting(stickUp, CasingEntries.LOADED.in(body), CasingEntries.LEFT.in(body), entry.id());

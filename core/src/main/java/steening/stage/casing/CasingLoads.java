@@ -30,7 +30,9 @@ final class CasingLoads {
     Figure across = new Figure(outside.get(), Scale.DIAMETER);
     List<Load> loads = new ArrayList<>();
     loads.add(new Load(
-        Phrase.of("joints of casing {0}, {1} each, one to spare", "tubos de ademe de {0}, de {1}, con uno de repuesto", across, depth(ToCome.USUAL_JOINT)),
+        Phrase.of(
+            "joints of casing {0}, {1} each, one to spare", "tubos de ademe de {0}, de {1}, con uno de repuesto",
+            across, depth(ToCome.USUAL_JOINT)),
         joints.figure("joints"),
         Optional.of(joints)));
     loads.add(new Load(screen(plan, across), depth(bottom.get().minus(top.get())), Optional.empty()));
@@ -41,7 +43,8 @@ final class CasingLoads {
 
   private static Phrase screen(Plan plan, Figure across) {
     return plan.length(Plan.SLOT)
-        .map(slot -> Phrase.of("screen {0}, slot {1}", "rejilla de {0}, ranura {1}", across, new Figure(slot, Scale.SLOT)))
+        .map(slot ->
+            Phrase.of("screen {0}, slot {1}", "rejilla de {0}, ranura {1}", across, new Figure(slot, Scale.SLOT)))
         .orElse(Phrase.of("screen {0}", "rejilla de {0}", across));
   }
 
@@ -50,7 +53,8 @@ final class CasingLoads {
     Term casing = Term.given("Y", Plan.SCREEN_TOP.label(), Scale.DEPTH, screenTop)
         .plus(Term.given("a", Plan.STICK_UP.label(), Scale.DEPTH, plan.length(Plan.STICK_UP).orElse(Length.ZERO)))
         .named("R", Phrase.of("casing above the screen", "ademe sobre la rejilla"), Scale.DEPTH);
-    Term joint = Term.given("l", Phrase.of("length of a joint", "longitud de un tubo"), Scale.DEPTH, ToCome.USUAL_JOINT);
+    Term joint =
+        Term.given("l", Phrase.of("length of a joint", "longitud de un tubo"), Scale.DEPTH, ToCome.USUAL_JOINT);
     Term joints = casing.over(joint).roundedUp()
         .plus(Inputs.count("r", Phrase.of("joints to spare", "tubos de repuesto"), SPARE))
         .named("N", Phrase.of("joints to load", "tubos por cargar"), Scale.NUMBER);

@@ -35,14 +35,13 @@ final class CasingSheet {
   static Sheet of(Well well) {
     CasingString string = well.get(CasingString.PART);
     if (string.pieces().isEmpty()) return Sheet.EMPTY;
-    Sheet sheet = pipe(string(Sheet.EMPTY, well, string), string);
+    Sheet sheet = pipe(string(Sheet.EMPTY, string), string);
     return tally(screens(sheet, well.get(Tally.PART), string), well.get(Tally.PART), string);
   }
 
-  private static Sheet string(Sheet sheet, Well well, CasingString string) {
-    Optional<Length> stickUp = well.get(Tally.PART).setting().map(Tally.Setting::stickUp);
-    Outcome outcome = StringLength.of(string, stickUp.orElse(well.get(Plan.PART).length(Plan.STICK_UP).orElse(Length.ZERO)));
+  private static Sheet string(Sheet sheet, CasingString string) {
     if (!string.isSet()) return sheet.line(Phrase.of("lowered so far", "bajado hasta ahora"), depth(string.length()));
+    Outcome outcome = StringLength.of(string, string.length().minus(string.bottom().orElseThrow()));
     return sheet
         .line(StringLength.STRING.label(), outcome.figure("string"), outcome)
         .line(StringLength.BOTTOM.label(), outcome.figure("bottom"), outcome)
@@ -61,8 +60,9 @@ final class CasingSheet {
         .line(CasingVolume.PER_LENGTH.label(), volume.figure("per-length"), volume);
     try {
       Outcome weight = Buoyancy.of(outside, inside, Optional.empty(), string.length(), Buoyancy.WATER, Buoyancy.WATER);
-      Outcome bears = Collapse.margin(
-          outside, wall, Collapse.COOL, Buoyancy.WATER, EMPTY, string.bottom().get().max(Length.ZERO), Collapse.USUAL_SAFETY);
+      Length column = string.bottom().get().max(Length.ZERO);
+      Outcome bears =
+          Collapse.margin(outside, wall, Collapse.COOL, Buoyancy.WATER, EMPTY, column, Collapse.USUAL_SAFETY);
       return with
           .line(Buoyancy.IN_AIR.label(), weight.figure("in-air"), weight)
           .line(Collapse.RATING_B.label(), bears.figure("rating-b"), bears);
@@ -82,7 +82,11 @@ final class CasingSheet {
     }
     return sheet.table(
         Phrase.of("Screen", "Rejilla"),
-        List.of(Phrase.of("Top", "Tope"), Phrase.of("Bottom", "Fondo"), Phrase.of("Length", "Longitud"), Phrase.of("Slot", "Ranura")),
+        List.of(
+            Phrase.of("Top", "Tope"),
+            Phrase.of("Bottom", "Fondo"),
+            Phrase.of("Length", "Longitud"),
+            Phrase.of("Slot", "Ranura")),
         rows);
   }
 

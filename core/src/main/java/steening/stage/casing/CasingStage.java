@@ -39,7 +39,11 @@ public final class CasingStage implements Stage {
   @Override
   public List<Reckoning> reckonings() {
     return List.of(
-        CasingVolume.RECKONING, StringLength.RECKONING, CollapseMargin.RECKONING, StringWeight.RECKONING, EntranceVelocity.RECKONING);
+        CasingVolume.RECKONING,
+        StringLength.RECKONING,
+        CollapseMargin.RECKONING,
+        StringWeight.RECKONING,
+        EntranceVelocity.RECKONING);
   }
 
   @Override
@@ -64,7 +68,8 @@ public final class CasingStage implements Stage {
     boolean screen = toCome.map(t -> t.screen().isMoreThan(Length.ZERO)).orElse(string.count(Piece.Sort.SCREEN) == 0);
     if (sump && string.count(Piece.Sort.SCREEN) == 0) return CasingEntries.SUMP.name();
     if (screen) return CasingEntries.SCREEN.name();
-    if (string.count(Piece.Sort.CUT_PIECE) > 0 || toCome.map(ToCome::isComplete).orElse(false)) return CasingEntries.STRING_SET.name();
+    boolean whole = string.count(Piece.Sort.CUT_PIECE) > 0 || toCome.map(ToCome::isComplete).orElse(false);
+    if (whole) return CasingEntries.STRING_SET.name();
     return toCome.isEmpty() || toCome.get().joints() > 0 ? CasingEntries.JOINT.name() : CasingEntries.CUT_PIECE.name();
   }
 

@@ -20,8 +20,8 @@ import steening.well.Plan;
  *
  * <p>g = π/4 d²; G = g h; d inside diameter, h length.
  *
- * <p>Source: geometry; tables for a nominal 4 inches print 0.65 gal/ft (county health sheet, seen). Accuracy: the inside
- * diameter is printed on the least or on the average wall, which differ by 1.4 % in volume at 4 inches.
+ * <p>Source: geometry; tables for a nominal 4 inches print 0.65 gal/ft (county health sheet, seen). Accuracy: the
+ * inside diameter is printed on the least or on the average wall, which differ by 1.4 % in volume at 4 inches.
  */
 final class CasingVolume {
   static final QuantityField INSIDE =
@@ -30,7 +30,8 @@ final class CasingVolume {
           "length", Scale.DEPTH, Phrase.of("length", "longitud"), "100 ft", "30 m")
       .between("0 ft", "6000 ft").usually("1 ft", "600 ft");
 
-  static final Answer PER_LENGTH = new Answer("per-length", Phrase.of("casing volume per length", "volumen del ademe por longitud"), Scale.LIQUID_CAPACITY);
+  static final Answer PER_LENGTH = new Answer(
+      "per-length", Phrase.of("casing volume per length", "volumen del ademe por longitud"), Scale.LIQUID_CAPACITY);
   static final Answer LIQUID = new Answer("liquid", Phrase.of("casing volume", "volumen del ademe"), Scale.LIQUID);
 
   static final Reckoning RECKONING = new Reckoning(

@@ -21,10 +21,14 @@ final class CollapseMargin {
   static final QuantityField OUTSIDE = Plan.CASING_OUTSIDE.named("outside");
   static final QuantityField WALL = Plan.CASING_WALL.named("wall");
   static final QuantityField TEMPERATURE = QuantityField.of(
-          "temperature", Scale.TEMPERATURE, Phrase.of("temperature of the casing wall", "temperatura de la pared del ademe"), "73 °F", "23 °C")
+          "temperature", Scale.TEMPERATURE,
+          Phrase.of("temperature of the casing wall", "temperatura de la pared del ademe"), "73 °F", "23 °C")
       .between("20 °F", "300 °F").usually("32 °F", "140 °F").optional();
-  static final QuantityField AROUND = density("around", "density of what is outside", "densidad de lo que está afuera").usually("8 lb/gal", "20 lb/gal");
-  static final QuantityField WITHIN = density("within", "density of what is inside (0 when empty)", "densidad de lo que está adentro (0 si está vacío)").optional();
+  static final QuantityField AROUND = density("around", "density of what is outside", "densidad de lo que está afuera")
+      .usually("8 lb/gal", "20 lb/gal");
+  static final QuantityField WITHIN =
+      density("within", "density of what is inside (0 when empty)", "densidad de lo que está adentro (0 si está vacío)")
+          .optional();
   static final QuantityField COLUMN = QuantityField.of(
           "column", Scale.DEPTH, Phrase.of("height of the column", "altura de la columna"), "110 ft", "33 m")
       .between("0 ft", "6000 ft").usually("1 ft", "600 ft");
@@ -44,8 +48,8 @@ final class CollapseMargin {
               "Round PVC pipe, loaded for a short time; not slotted, not driven, up to 140 °F.",
               "Tubo de PVC redondo, carga breve; sin ranuras, sin hincar, hasta 60 °C."),
           Phrase.of(
-              "Setting cement warms the casing: keep it full of water. The maker's rating and the local code come first.",
-              "El cemento al fraguar calienta el ademe: manténgalo lleno de agua. Valen primero el dato del fabricante y la norma local.")),
+              "Setting cement warms the casing: keep it full of water. Maker's rating and local code come first.",
+              "El cemento al fraguar calienta el ademe: manténgalo lleno. Fabricante y norma local van primero.")),
       CollapseMargin::reckon);
 
   private static final Quantity TWO = new Measure(Dimension.NUMBER, Collapse.USUAL_SAFETY);
@@ -65,6 +69,7 @@ final class CollapseMargin {
   }
 
   static QuantityField density(String name, String english, String spanish) {
-    return QuantityField.of(name, Scale.DENSITY, Phrase.of(english, spanish), "9.5 lb/gal", "1140 kg/m3").between("0 lb/gal", "25 lb/gal");
+    return QuantityField.of(name, Scale.DENSITY, Phrase.of(english, spanish), "9.5 lb/gal", "1140 kg/m3")
+        .between("0 lb/gal", "25 lb/gal");
   }
 }

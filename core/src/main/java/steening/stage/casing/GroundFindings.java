@@ -47,16 +47,24 @@ final class GroundFindings {
     boolean tight = stratum.material().isTight();
     if (!tight && (stratum.material().givesWater() || stratum.waterBearing())) return Optional.empty();
     Phrase ground = Phrase.of(
-        set ? "The screen from {0} to {1} stands against {2} from {3} to {4}."
+        set
+            ? "The screen from {0} to {1} stands against {2} from {3} to {4}."
             : "The screen planned from {0} to {1} would stand against {2} from {3} to {4}.",
-        set ? "La rejilla de {0} a {1} queda frente a {2}, de {3} a {4}."
+        set
+            ? "La rejilla de {0} a {1} queda frente a {2}, de {3} a {4}."
             : "La rejilla planeada de {0} a {1} quedaría frente a {2}, de {3} a {4}.",
-        depth(screen.top()), depth(screen.bottom()), stratum.material().label(), depth(against.top()), depth(against.bottom()));
-    List<String> entries = screen.entry().isEmpty() ? List.of(stratum.entry()) : List.of(stratum.entry(), screen.entry());
+        depth(screen.top()),
+        depth(screen.bottom()),
+        stratum.material().label(),
+        depth(against.top()),
+        depth(against.bottom()));
+    List<String> entries = set ? List.of(stratum.entry(), screen.entry()) : List.of(stratum.entry());
     if (!tight) {
       return Optional.of(Finding.of("casing.screen-not-in-water", Weight.LOOK, CasingStage.NAME, ground)
           .because(Phrase.of("That ground gives little water.", "Ese terreno da poca agua."))
-          .so(Phrase.of("Compare the tally with the log; move the screen.", "Compare la columna con el registro; mueva la rejilla."))
+          .so(Phrase.of(
+              "Compare the tally with the log; move the screen.",
+              "Compare la columna con el registro; mueva la rejilla."))
           .from(entries));
     }
     return Optional.of(Finding.of(

@@ -2,6 +2,7 @@ package steening.stage.casing;
 
 import static steening.stage.casing.CasingFindings.across;
 import static steening.stage.casing.CasingFindings.depth;
+import static steening.stage.casing.CasingFindings.differ;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -42,15 +43,18 @@ final class HoleFindings {
     Optional<Reach> narrowest = well.get(Hole.PART).bore().reaches().stream()
         .filter(r -> r.from().isLessThan(bottom))
         .min((a, b) -> a.diameter().compareTo(b.diameter()));
-    if (outside.isEmpty() || narrowest.isEmpty() || outside.get().isLessThan(narrowest.get().diameter())) return Optional.empty();
+    boolean known = outside.isPresent() && narrowest.isPresent();
+    if (!known || outside.get().isLessThan(narrowest.get().diameter())) return Optional.empty();
     return Optional.of(Finding.of(
             "casing.larger-than-hole", Weight.STOP, CasingStage.NAME,
             Phrase.of(
                 "The casing is {0} across, the hole between {1} and {2} only {3}.",
                 "El ademe mide {0}; el barreno entre {1} y {2}, solo {3}.",
-                across(outside.get()), depth(narrowest.get().from()), depth(narrowest.get().to()), across(narrowest.get().diameter())))
+                across(outside.get()), depth(narrowest.get().from()), depth(narrowest.get().to()),
+                across(narrowest.get().diameter())))
         .comparing(across(outside.get()), across(narrowest.get().diameter()))
-        .because(Phrase.of("A slip in one of the two diameters, or a hole not reamed.", "Un error en un diámetro, o un barreno sin ampliar."))
+        .because(Phrase.of(
+            "A slip in one of the two diameters, or a hole not reamed.", "Un error en un diámetro, o un barreno sin ampliar."))
         .so(Phrase.of("Correct the diameter, or ream.", "Corrija el diámetro o amplíe el barreno."))
         .from(setting(well)));
   }
@@ -65,20 +69,27 @@ final class HoleFindings {
     return Optional.of(Finding.of(
             "casing.string-deeper-than-hole", Weight.STOP, CasingStage.NAME,
             Phrase.of(
-                string.isSet() ? "The string ends at {0}, the hole at {1}." : "The string is planned to {0}, the hole ends at {1}.",
-                string.isSet() ? "La columna termina a {0}, el barreno a {1}." : "La columna está planeada hasta {0}, el barreno termina a {1}.",
+                string.isSet()
+                    ? "The string ends at {0}, the hole at {1}."
+                    : "The string is planned to {0}, the hole ends at {1}.",
+                string.isSet()
+                    ? "La columna termina a {0}, el barreno a {1}."
+                    : "La columna está planeada hasta {0}, el barreno termina a {1}.",
                 depth(bottom.get()), depth(hole)))
         .comparing(depth(bottom.get()), depth(hole))
         .because(Phrase.of(
-            "A joint counted that was not run, or a hole entered too shallow.", "Un tubo contado que no se bajó, o un barreno registrado con menos."))
+            "A joint counted that was not run, or a hole entered too shallow.",
+            "Un tubo contado que no se bajó, o un barreno registrado con menos."))
         .so(Phrase.of("Count the joints left, and sound the hole.", "Cuente los tubos que quedan y sondee el barreno."))
         .from(setting(well)));
   }
 
+  /** Where the string ends as planned, or no plan says where; else the comparison with the plan says it all. */
   private static Optional<Finding> offBottom(Well well) {
     Optional<Length> bottom = well.get(CasingString.PART).bottom();
-    if (bottom.isEmpty()) return Optional.empty();
     Plan plan = well.get(Plan.PART);
+    if (bottom.isEmpty()) return Optional.empty();
+    if (plan.stringBottom().filter(b -> differ(b, bottom.get(), ToCome.AGREES)).isPresent()) return Optional.empty();
     Length planned = plan.length(Plan.DEPTH)
         .flatMap(depth -> plan.stringBottom().map(depth::minus)).orElse(Length.ZERO).max(Length.ZERO);
     Length off = well.get(Hole.PART).depth().minus(bottom.get());
@@ -89,8 +100,8 @@ final class HoleFindings {
                 "The string stands {0} off the bottom of the hole; {1} is planned.",
                 "La columna queda a {0} del fondo del barreno; lo planeado es {1}.", depth(off), depth(planned)))
         .comparing(depth(off), depth(planned))
-        .because(Phrase.of("It may hang on a ledge, or the hole caved.", "Puede estar en un escalón, o el barreno se derrumbó."))
-        .so(Phrase.of("See where the screen stands before packing.", "Vea dónde queda la rejilla antes de poner el filtro."))
+        .because(Phrase.of("Drilled deeper than planned.", "Se perforó más de lo planeado."))
+        .so(Phrase.of("The open hole below takes pack too.", "El barreno abierto de abajo también lleva filtro."))
         .from(setting(well)));
   }
 

@@ -36,12 +36,14 @@ final class PlanFindings {
     Plan plan = well.get(Plan.PART);
     CasingString string = well.get(CasingString.PART);
     if (!plan.isMade() || string.pieces().isEmpty()) return List.of();
-    List<Finding> findings = new ArrayList<>();
-    screenLength(plan, string).ifPresent(findings::add);
-    bottom(well, plan, string).ifPresent(findings::add);
+    Optional<Finding> length = screenLength(plan, string);
+    Optional<Finding> bottom = bottom(well, plan, string);
+    List<Finding> findings = new ArrayList<>(length.stream().toList());
+    bottom.ifPresent(findings::add);
+    // What follows from a screen or a string of the wrong length is not said again.
     if (findings.isEmpty()) screenEnds(plan, string).ifPresent(findings::add);
+    if (length.isEmpty()) entranceVelocity(well, plan, string).ifPresent(findings::add);
     findings.addAll(slots(plan, well.get(Tally.PART)));
-    entranceVelocity(well, plan, string).ifPresent(findings::add);
     return findings;
   }
 
@@ -56,7 +58,8 @@ final class PlanFindings {
     Finding finding = look(
             "casing.screen-length",
             Phrase.of(
-                "{0} of screen lowered, {1} planned.", "Se bajaron {0} de rejilla; lo planeado son {1}.", depth(lowered), depth(planned.get())))
+                "{0} of screen lowered, {1} planned.", "Se bajaron {0} de rejilla; lo planeado son {1}.",
+                depth(lowered), depth(planned.get())))
         .comparing(depth(lowered), depth(planned.get()))
         .so(Phrase.of("Measure the screen, or correct the entry.", "Mida la rejilla o corrija el registro."))
         .shownBy(StringLength.of(string, stickUp))
@@ -66,19 +69,25 @@ final class PlanFindings {
 
   private static Optional<Finding> bottom(Well well, Plan plan, CasingString string) {
     Optional<Length> planned = plan.stringBottom();
-    if (!string.isSet() || planned.isEmpty() || !differ(string.bottom().get(), planned.get(), AGREES)) return Optional.empty();
+    Optional<Length> ends = string.bottom();
+    if (ends.isEmpty() || planned.isEmpty() || !differ(ends.get(), planned.get(), AGREES)) return Optional.empty();
     Length whole = planned.get().plus(plan.length(Plan.STICK_UP).orElse(Length.ZERO));
     return Optional.of(look(
             "casing.bottom-off-plan",
             Phrase.of(
                 "The string ends at {0}, planned is {1}. It adds up to {2}, planned is {3}.",
                 "La columna termina a {0}; lo planeado es {1}. Suma {2}; lo planeado es {3}.",
-                depth(string.bottom().get()), depth(planned.get()), depth(string.length()), depth(whole)))
-        .comparing(depth(string.bottom().get()), depth(planned.get()))
-        .because(Phrase.of("A piece mismeasured, miscounted or left out.", "Una pieza mal medida, mal contada o sin registrar."))
-        .so(Phrase.of("Check the tally against the pieces left.", "Revise la relación contra las piezas que quedan."))
-        .shownBy(StringLength.of(string, well.get(Tally.PART).setting().orElseThrow().stickUp()))
-        .from(List.of(well.get(Tally.PART).setting().orElseThrow().entry())));
+                depth(ends.get()), depth(planned.get()), depth(string.length()), depth(whole)))
+        .comparing(depth(ends.get()), depth(planned.get()))
+        .because(differ(whole, string.length(), AGREES)
+            ? Phrase.of(
+                "A piece mismeasured, miscounted or left out.", "Una pieza mal medida, mal contada o sin registrar.")
+            : Phrase.of("It hangs on a ledge, or the hole caved.", "Cuelga en un escalón, o el barreno se derrumbó."))
+        .so(Phrase.of(
+            "Check the tally, and see where the screen stands before anything is placed.",
+            "Revise la relación y vea dónde queda la rejilla antes de colocar nada."))
+        .shownBy(StringLength.of(string, string.length().minus(ends.get())))
+        .from(well.get(Tally.PART).setting().map(Tally.Setting::entry).stream().toList()));
   }
 
   /** The string may be as long as planned with the screen in another place of it. */
@@ -93,7 +102,8 @@ final class PlanFindings {
     return Optional.of(look(
             "casing.screen-off-plan",
             Phrase.of(
-                "The screen stands from {0} to {1}, planned is {2} to {3}.", "La rejilla queda de {0} a {1}; lo planeado es de {2} a {3}.",
+                "The screen stands from {0} to {1}, planned is {2} to {3}.",
+                "La rejilla queda de {0} a {1}; lo planeado es de {2} a {3}.",
                 depth(top), depth(bottom), depth(plannedTop.get()), depth(plannedBottom.get())))
         .comparing(depth(top), depth(plannedTop.get()))
         .so(Phrase.of("See the log: is the screen in the sand?", "Vea el registro: ¿queda la rejilla en la arena?"))

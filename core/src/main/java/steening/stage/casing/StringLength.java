@@ -30,7 +30,8 @@ import steening.well.Plan;
  */
 final class StringLength {
   static final SeriesField JOINTS = SeriesField.of(
-      CasingEntries.JOINT_OVERALL.named("joints").labelled("overall lengths of the joints", "longitudes totales de los tubos"),
+      CasingEntries.JOINT_OVERALL.named("joints")
+          .labelled("overall lengths of the joints", "longitudes totales de los tubos"),
       1, "19.98 20.02 20.01 ft", "6.09 6.10 6.10 m");
   static final QuantityField BELL = CasingEntries.JOINT_BELL;
   static final QuantityField CUT_PIECE = CasingEntries.CUT_PIECE_LENGTH.named("cut-piece").optional();
@@ -38,8 +39,10 @@ final class StringLength {
   static final QuantityField SUMP = Plan.SUMP.optional();
   static final QuantityField STICK_UP = Plan.STICK_UP;
 
-  static final Answer STRING = new Answer("string", Phrase.of("length of the string", "longitud de la columna"), Scale.DEPTH);
-  static final Answer BOTTOM = new Answer("bottom", Phrase.of("string bottom below ground", "fondo de la columna bajo el terreno"), Scale.DEPTH);
+  static final Answer STRING =
+      new Answer("string", Phrase.of("length of the string", "longitud de la columna"), Scale.DEPTH);
+  static final Answer BOTTOM =
+      new Answer("bottom", Phrase.of("string bottom below ground", "fondo de la columna bajo el terreno"), Scale.DEPTH);
   static final Answer SCREEN_TOP = new Answer("screen-top", Plan.SCREEN_TOP.label(), Scale.DEPTH);
   static final Answer SCREEN_BOTTOM = new Answer("screen-bottom", Plan.SCREEN_BOTTOM.label(), Scale.DEPTH);
 
@@ -62,7 +65,9 @@ final class StringLength {
     List<Term> pieces = new ArrayList<>();
     int joint = 0;
     for (Piece piece : string.pieces()) {
-      if (piece.sort() == Piece.Sort.JOINT) pieces.add(length("L" + subscript(++joint), layingOf(joint), piece.laying()));
+      if (piece.sort() != Piece.Sort.JOINT) continue;
+      joint++;
+      pieces.add(length("L" + subscript(joint), layingOf(joint), piece.laying()));
     }
     Length cut = string.length(Piece.Sort.CUT_PIECE);
     Inputs inputs = Inputs.none()

@@ -15,7 +15,9 @@ final class StringWeight {
   static final QuantityField OUTSIDE = CollapseMargin.OUTSIDE;
   static final QuantityField INSIDE = CasingVolume.INSIDE;
   static final QuantityField PER_LENGTH = QuantityField.of(
-          "pipe-weight", Scale.PIPE_WEIGHT, Phrase.of("pipe weight per length, as printed", "peso del tubo por longitud, impreso"), "1.85 lb/ft", "2.75 kg/m")
+          "pipe-weight", Scale.PIPE_WEIGHT,
+          Phrase.of("pipe weight per length, as printed", "peso del tubo por longitud, impreso"), "1.85 lb/ft",
+          "2.75 kg/m")
       .between("0.05 lb/ft", "200 lb/ft").usually("0.5 lb/ft", "20 lb/ft").optional();
   static final QuantityField LENGTH = CasingVolume.LENGTH;
   static final QuantityField AROUND = CollapseMargin.AROUND;

@@ -8,7 +8,8 @@ import steening.quantity.Quantity;
 import steening.well.Part;
 
 /**
- * What only this stage needs of the string: the joints by number, the screens' openings, the count on the truck, the cuts.
+ * What only this stage needs of the string: the joints by number, the screens' openings, the count on the truck, the
+ * cuts.
  *
  * @param joints in the order they were lowered
  * @param openings of the screens, in the order they were lowered
@@ -17,7 +18,8 @@ import steening.well.Part;
  * @param cuts stick-ups after each cut of the top, with the entry
  */
 record Tally(List<Joint> joints, List<Opening> openings, Optional<Setting> setting, List<String> late, List<Cut> cuts) {
-  static final Part<Tally> PART = new Part<>("tally", new Tally(List.of(), List.of(), Optional.empty(), List.of(), List.of()));
+  static final Part<Tally> PART =
+      new Part<>("tally", new Tally(List.of(), List.of(), Optional.empty(), List.of(), List.of()));
 
   Tally {
     joints = List.copyOf(joints);

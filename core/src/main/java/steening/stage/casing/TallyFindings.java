@@ -42,7 +42,9 @@ final class TallyFindings {
         .from(List.of(before.entry(), joint.entry())));
   }
 
-  /** The rest of a joint that a piece was cut from may have been counted as left or not, so either count is accepted. */
+  /**
+   * The rest of a joint that a piece was cut from may have been counted as left or not, so either count is accepted.
+   */
   private static Optional<Finding> truck(Well well, Tally.Setting setting) {
     if (setting.loaded().isEmpty() || setting.left().isEmpty()) return Optional.empty();
     CasingString string = well.get(CasingString.PART);
@@ -54,7 +56,8 @@ final class TallyFindings {
             Phrase.of(
                 "{0} joints loaded, {1} left: {2} were run. The tally says {3}.",
                 "{0} tubos cargados, quedan {1}: se bajaron {2}. La relación dice {3}.",
-                Integer.toString(setting.loaded().get()), Integer.toString(setting.left().get()), Long.toString(run), Long.toString(joints)))
+                Integer.toString(setting.loaded().get()), Integer.toString(setting.left().get()), Long.toString(run),
+                Long.toString(joints)))
         .because(Phrase.of("A joint not entered, or entered twice.", "Un tubo sin registrar, o registrado dos veces."))
         .so(Phrase.of(
             "Count again before anything is placed: the screen is off by a joint.",
@@ -69,7 +72,8 @@ final class TallyFindings {
             Phrase.of(
                 "The casing's diameter and wall are not known, neither with the string nor in the plan.",
                 "No se conocen el diámetro y el espesor del ademe, ni con la columna ni en el plan."))
-        .so(Phrase.of("Enter them: no volume can be reckoned without.", "Regístrelos: sin ellos no se calcula ningún volumen."))
+        .so(Phrase.of(
+            "Enter them: no volume can be reckoned without.", "Regístrelos: sin ellos no se calcula ningún volumen."))
         .from(List.of(setting.entry())));
   }
 
@@ -81,7 +85,8 @@ final class TallyFindings {
                 "Pieces are entered later than the string was set: {0}. They count, and lower its bottom.",
                 "Hay piezas registradas después de colocar la columna: {0}. Se cuentan y bajan el fondo.",
                 Integer.toString(tally.late().size())))
-        .so(Phrase.of("Correct the times, or withdraw what was not run.", "Corrija las horas, o retire lo que no se bajó."))
+        .so(Phrase.of(
+            "Correct the times, or withdraw what was not run.", "Corrija las horas, o retire lo que no se bajó."))
         .from(tally.late()));
   }
 
@@ -92,7 +97,8 @@ final class TallyFindings {
         return Optional.of(look(
                 "casing.cut-longer",
                 Phrase.of(
-                    "After the cut {0} stand above ground; before it {1} did.", "Después del corte quedan {0} sobre el terreno; antes había {1}.",
+                    "After the cut {0} stand above ground; before it {1} did.",
+                    "Después del corte quedan {0} sobre el terreno; antes había {1}.",
                     depth(cut.stickUp()), depth(before.get())))
             .comparing(depth(cut.stickUp()), depth(before.get()))
             .so(Phrase.of("Measure the stick-up again.", "Mida otra vez la altura sobre el terreno."))

@@ -78,7 +78,8 @@ record ToCome(Length string, Length lowered, Length sump, Length screen, Length 
   }
 
   private static Length missing(Length planned, Length lowered) {
-    return planned.minus(lowered).isMoreThan(AGREES) || lowered.equals(Length.ZERO) ? planned.minus(lowered).max(Length.ZERO) : Length.ZERO;
+    Length missing = planned.minus(lowered).max(Length.ZERO);
+    return missing.isMoreThan(AGREES) || lowered.equals(Length.ZERO) ? missing : Length.ZERO;
   }
 
   private static Length meanJoint(CasingString string) {

@@ -1,2 +1,4 @@
-/** Lowering the casing: the tally, where the string and its screen will stand, whether it will bear what presses on it. */
+/**
+ * Lowering the casing: the tally, where the string and its screen will stand, whether it will bear what presses on it.
+ */
 package steening.stage.casing;

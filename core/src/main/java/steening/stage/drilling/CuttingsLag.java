@@ -22,27 +22,33 @@ import steening.reckoning.Term;
 /**
  * How long cuttings take to the surface, how long the mud takes around, and how far the bit has gone on meanwhile.
  *
- * <p>T = z / (v − s); t = π/4 i² z / Q; C = t + z / v; e = r T. z bit depth, v up-hole velocity, s speed at which cuttings
- * fall through the mud, Q pump rate, i inside diameter of the rods, r penetration rate.
+ * <p>T = z / (v − s); t = π/4 i² z / Q; C = t + z / v; e = r T. z bit depth, v up-hole velocity, s speed at which
+ * cuttings fall through the mud, Q pump rate, i inside diameter of the rods, r penetration rate.
  *
- * <p>Source: definitions (derived). Range: v more than s. Accuracy: that of the hole's diameter and of the pump rate; the
- * settling speed is seldom known, and cuttings smear, so the lag is a least.
+ * <p>Source: definitions (derived). Range: v more than s. Accuracy: that of the hole's diameter and of the pump rate;
+ * the settling speed is seldom known, and cuttings smear, so the lag is a least.
  */
 final class CuttingsLag {
   static final QuantityField DEPTH = DrillingEntries.ROD_DEPTH.labelled("bit depth", "profundidad de la barrena");
   static final QuantityField ROD_INSIDE = DrillingEntries.ROD.named("rod-inside")
       .labelled("rod inside diameter", "diámetro interior de la tubería").optional();
   static final QuantityField SLIP = QuantityField.of(
-          "slip", Scale.UPHOLE_VELOCITY, Phrase.of("settling speed of the cuttings", "velocidad de caída de los recortes"), "10 ft/min", "3 m/min")
+          "slip", Scale.UPHOLE_VELOCITY,
+          Phrase.of("settling speed of the cuttings", "velocidad de caída de los recortes"), "10 ft/min", "3 m/min")
       .between("0 ft/min", "500 ft/min").usually("0 ft/min", "80 ft/min").optional();
   static final QuantityField PENETRATION = QuantityField.of(
           "penetration", Scale.PENETRATION, Phrase.of("penetration rate", "velocidad de avance"), "30 ft/h", "9 m/h")
       .between("0 ft/h", "2000 ft/h").usually("1 ft/h", "300 ft/h").optional();
 
-  static final Answer LAG = new Answer("lag", Phrase.of("lag time of the cuttings", "tiempo de retardo de los recortes"), Scale.MINUTES);
-  static final Answer DOWN = new Answer("down-time", Phrase.of("time down the rods", "tiempo de bajada por la tubería"), Scale.MINUTES);
-  static final Answer CYCLE = new Answer("cycle", Phrase.of("once around, surface to surface", "una vuelta, de superficie a superficie"), Scale.MINUTES);
-  static final Answer DEPTH_ERROR = new Answer("depth-error", Phrase.of("drilled on meanwhile", "avance mientras tanto"), Scale.DEPTH);
+  static final Answer LAG =
+      new Answer("lag", Phrase.of("lag time of the cuttings", "tiempo de retardo de los recortes"), Scale.MINUTES);
+  static final Answer DOWN =
+      new Answer("down-time", Phrase.of("time down the rods", "tiempo de bajada por la tubería"), Scale.MINUTES);
+  static final Answer CYCLE = new Answer(
+      "cycle", Phrase.of("once around, surface to surface", "una vuelta, de superficie a superficie"),
+      Scale.MINUTES);
+  static final Answer DEPTH_ERROR =
+      new Answer("depth-error", Phrase.of("drilled on meanwhile", "avance mientras tanto"), Scale.DEPTH);
 
   static final Reckoning RECKONING = new Reckoning(
       "cuttings-lag",

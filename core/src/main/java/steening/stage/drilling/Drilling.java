@@ -12,7 +12,8 @@ import steening.quantity.Quantity;
 import steening.well.Part;
 
 /**
- * What only this stage needs of the well: the rig as set up, the rods, the stretches with the entries that say so, the mud.
+ * What only this stage needs of the well: the rig as set up, the rods, the stretches with the entries that say so, the
+ * mud.
  *
  * @param rig as last set up
  * @param rods in order of time
@@ -51,7 +52,8 @@ record Drilling(
    * @param depth how deep the hole was, as far as anything said so
    */
   record Mud(
-      Density weight, Optional<Measure> funnel, Optional<Measure> sand, Optional<Length> pitDrop, Length depth, String entry) {}
+      Density weight, Optional<Measure> funnel, Optional<Measure> sand, Optional<Length> pitDrop, Length depth,
+      String entry) {}
 
   /** From and to the wrong way round. */
   record UpsideDown(Length from, Length to, String entry) {}

@@ -13,39 +13,53 @@ import steening.well.Material;
 
 /** What is written down while drilling. Depths are below ground. */
 final class DrillingEntries {
-  static final QuantityField BIT = amount("bit", Scale.DIAMETER, "bit diameter", "diámetro de la barrena", "7 7/8 in", "200 mm")
-      .between("1 in", "60 in").usually("4 in", "16 in");
-  static final QuantityField ROD = amount("rod", Scale.DIAMETER, "rod outside diameter", "diámetro exterior de la tubería", "2.875 in", "73 mm")
-      .between("0.5 in", "12 in").usually("1.5 in", "5 in");
-  static final QuantityField PUMP_RATE = amount("pump-rate", Scale.FLOW, "mud pump rate", "gasto de la bomba de lodos", "110 gpm", "7 L/s")
-      .between("1 gpm", "3000 gpm").usually("20 gpm", "500 gpm");
-  /** Not asked for by name in the trade's log, but a fall of the pit means little without it. */
-  static final QuantityField PIT_AREA = amount("pit-area", Scale.AREA, "mud pit, length times width", "fosa de lodos, largo por ancho", "40 ft2", "4 m2")
-      .between("1 ft2", "10000 ft2").usually("8 ft2", "1000 ft2").optional();
-  static final Kind DRILLING = Kind.of("drilling", Phrase.of("Rig set up", "Equipo instalado"), BIT, ROD, PUMP_RATE, PIT_AREA);
+  static final QuantityField BIT =
+      amount("bit", Scale.DIAMETER, "bit diameter", "diámetro de la barrena", "7 7/8 in", "200 mm")
+          .between("1 in", "60 in").usually("4 in", "16 in");
+  static final QuantityField ROD =
+      amount("rod", Scale.DIAMETER, "rod outside diameter", "diámetro exterior de la tubería", "2.875 in", "73 mm")
+          .between("0.5 in", "12 in").usually("1.5 in", "5 in");
+  static final QuantityField PUMP_RATE =
+      amount("pump-rate", Scale.FLOW, "mud pump rate", "gasto de la bomba de lodos", "110 gpm", "7 L/s")
+          .between("1 gpm", "3000 gpm").usually("20 gpm", "500 gpm");
+  /** A fall of the pit says how much mud is lost only where its area is known. */
+  static final QuantityField PIT_AREA =
+      amount("pit-area", Scale.AREA, "mud pit, length times width", "fosa de lodos, largo por ancho", "40 ft2", "4 m2")
+          .between("1 ft2", "10000 ft2").usually("8 ft2", "1000 ft2").optional();
+  static final Kind DRILLING =
+      Kind.of("drilling", Phrase.of("Rig set up", "Equipo instalado"), BIT, ROD, PUMP_RATE, PIT_AREA);
 
-  static final CountField ROD_NUMBER = CountField.of("number", Phrase.of("rod number", "número de tubo"), 1, 999).usuallyUpTo(60);
-  static final QuantityField ROD_LENGTH = amount("length", Scale.DEPTH, "rod length", "longitud del tubo", "20 ft", "6.1 m")
-      .between("0.5 ft", "60 ft").usually("4 ft", "32 ft");
-  static final QuantityField ROD_DEPTH = depth("depth", "hole depth after this rod", "profundidad después de este tubo");
-  static final Kind ROD_DOWN = Kind.of("rod", Phrase.of("Rod drilled down", "Tubo perforado"), ROD_NUMBER, ROD_LENGTH, ROD_DEPTH);
+  static final CountField ROD_NUMBER = CountField.of("number", Phrase.of("rod number", "número de tubo"), 1, 999)
+      .usuallyUpTo(60);
+  static final QuantityField ROD_LENGTH =
+      amount("length", Scale.DEPTH, "rod length", "longitud del tubo", "20 ft", "6.1 m")
+          .between("0.5 ft", "60 ft").usually("4 ft", "32 ft");
+  static final QuantityField ROD_DEPTH =
+      depth("depth", "hole depth after this rod", "profundidad después de este tubo");
+  static final Kind ROD_DOWN =
+      Kind.of("rod", Phrase.of("Rod drilled down", "Tubo perforado"), ROD_NUMBER, ROD_LENGTH, ROD_DEPTH);
 
   static final QuantityField HOLE_FROM = depth("from", "from", "desde");
   static final QuantityField HOLE_TO = depth("to", "to", "hasta");
-  static final QuantityField HOLE_DIAMETER = amount("diameter", Scale.DIAMETER, "hole diameter", "diámetro del barreno", "7 7/8 in", "200 mm")
-      .between("1 in", "60 in").usually("4 in", "16 in");
-  static final Kind HOLE = Kind.of("hole", Phrase.of("Hole drilled", "Barreno perforado"), HOLE_FROM, HOLE_TO, HOLE_DIAMETER);
+  static final QuantityField HOLE_DIAMETER =
+      amount("diameter", Scale.DIAMETER, "hole diameter", "diámetro del barreno", "7 7/8 in", "200 mm")
+          .between("1 in", "60 in").usually("4 in", "16 in");
+  static final Kind HOLE =
+      Kind.of("hole", Phrase.of("Hole drilled", "Barreno perforado"), HOLE_FROM, HOLE_TO, HOLE_DIAMETER);
 
-  static final QuantityField MUD_WEIGHT = amount("weight", Scale.DENSITY, "mud weight", "densidad del lodo", "8.8 lb/gal", "1055 kg/m3")
-      .between("7 lb/gal", "22 lb/gal").usually("8.3 lb/gal", "12 lb/gal");
+  static final QuantityField MUD_WEIGHT =
+      amount("weight", Scale.DENSITY, "mud weight", "densidad del lodo", "8.8 lb/gal", "1055 kg/m3")
+          .between("7 lb/gal", "22 lb/gal").usually("8.3 lb/gal", "12 lb/gal");
   static final QuantityField MUD_FUNNEL = amount("funnel", Scale.FUNNEL, "Marsh funnel", "embudo Marsh", "38", "38")
       .between("20 s/qt", "500 s/qt").usually("26 s/qt", "100 s/qt").optional();
   static final QuantityField MUD_SAND = amount("sand", Scale.SHARE, "sand content", "contenido de arena", "1 %", "1 %")
       .between("0 %", "60 %").usually("0 %", "15 %").optional();
   static final QuantityField PIT_DROP = amount(
-          "pit-drop", Scale.DIAMETER, "fall of the mud pit since the last reading", "descenso de la fosa desde la última lectura", "2 in", "50 mm")
+          "pit-drop", Scale.DIAMETER, "fall of the mud pit since the last reading",
+          "descenso de la fosa desde la última lectura", "2 in", "50 mm")
       .between("-120 in", "120 in").usually("-12 in", "24 in").optional();
-  static final Kind MUD = Kind.of("mud", Phrase.of("Mud checked", "Lodo revisado"), MUD_WEIGHT, MUD_FUNNEL, MUD_SAND, PIT_DROP);
+  static final Kind MUD =
+      Kind.of("mud", Phrase.of("Mud checked", "Lodo revisado"), MUD_WEIGHT, MUD_FUNNEL, MUD_SAND, PIT_DROP);
 
   static final QuantityField LOG_FROM = HOLE_FROM;
   static final QuantityField LOG_TO = HOLE_TO;
@@ -53,12 +67,15 @@ final class DrillingEntries {
       ChoiceField.of("material", Phrase.of("material", "material"), materials().toArray(ChoiceField.Option[]::new));
   static final TextField LOG_COLOUR = TextField.of("colour", Phrase.of("colour", "color"), "gray").optional();
   static final ChoiceField LOG_WATER = ChoiceField.of(
-          "water", Phrase.of("water-bearing", "con agua"), ChoiceField.option("yes", "yes", "sí"), ChoiceField.option("no", "no", "no"))
+          "water", Phrase.of("water-bearing", "con agua"), ChoiceField.option("yes", "yes", "sí"),
+          ChoiceField.option("no", "no", "no"))
       .optional();
   static final TextField LOG_DESCRIPTION =
-      TextField.of("description", Phrase.of("in your own words", "en sus palabras"), "clean, washed three times").optional();
+      TextField.of("description", Phrase.of("in your own words", "en sus palabras"), "clean, washed three times")
+          .optional();
   static final Kind LOG = Kind.of(
-      "log", Phrase.of("Driller's log", "Registro de perforación"), LOG_FROM, LOG_TO, LOG_MATERIAL, LOG_COLOUR, LOG_WATER, LOG_DESCRIPTION);
+      "log", Phrase.of("Driller's log", "Registro de perforación"), LOG_FROM, LOG_TO, LOG_MATERIAL, LOG_COLOUR,
+      LOG_WATER, LOG_DESCRIPTION);
 
   static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG);
 
@@ -71,10 +88,12 @@ final class DrillingEntries {
   }
 
   private static QuantityField depth(String name, String english, String spanish) {
-    return amount(name, Scale.DEPTH, english, spanish, "142 ft", "43 m").between("0 ft", "6000 ft").usually("0 ft", "600 ft");
+    return amount(name, Scale.DEPTH, english, spanish, "142 ft", "43 m").between("0 ft", "6000 ft")
+        .usually("0 ft", "600 ft");
   }
 
-  private static QuantityField amount(String name, Scale scale, String english, String spanish, String us, String metric) {
+  private static QuantityField amount(
+      String name, Scale scale, String english, String spanish, String us, String metric) {
     return QuantityField.of(name, scale, Phrase.of(english, spanish), us, metric);
   }
 }

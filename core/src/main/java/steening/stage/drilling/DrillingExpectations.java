@@ -47,7 +47,8 @@ final class DrillingExpectations {
       return drilling.rig().map(rig -> {
         Outcome lag = CuttingsLag.of(rig, depth);
         Phrase what = Phrase.of(
-            "time the cuttings need from {0}", "tiempo que tardan los recortes desde {0}", new Figure(depth, Scale.DEPTH));
+            "time the cuttings need from {0}", "tiempo que tardan los recortes desde {0}",
+            new Figure(depth, Scale.DEPTH));
         return new Expectation(what, lag.figure("lag"), Optional.empty(), lag);
       });
     } catch (NotReckonable rodsAsWideAsTheHole) {

@@ -43,18 +43,20 @@ final class DrillingFindings {
               "drilling.up-hole-velocity", Weight.NOTE, DrillingStage.NAME,
               Phrase.of(
                   "The mud rises at {0}; {1} is advised. Small rigs rely on the mud's viscosity to carry the cuttings.",
-                  "El lodo sube a {0}; se aconsejan {1}. Los equipos pequeños dependen de la viscosidad del lodo para subir los recortes.",
+                  "El lodo sube a {0}; se aconsejan {1}. En equipos pequeños la viscosidad del lodo sube los recortes.",
                   reckoned, advised))
           .comparing(reckoned, advised)
           .so(Phrase.of(
-              "Keep the funnel up, and circulate before each connection.", "Mantenga la viscosidad y circule antes de cada conexión."))
+              "Keep the funnel up, and circulate before each connection.",
+              "Mantenga la viscosidad y circule antes de cada conexión."))
           .shownBy(velocity)
           .from(List.of(rig.entry())));
     } catch (NotReckonable rodsAsWideAsTheHole) {
       return List.of(Finding.of(
               "drilling.rods-too-wide", Weight.LOOK, DrillingStage.NAME,
               Phrase.of(
-                  "The rods, {0}, are not narrower than the bit, {1}.", "La tubería, {0}, no es más angosta que la barrena, {1}.",
+                  "The rods, {0}, are not narrower than the bit, {1}.",
+                  "La tubería, {0}, no es más angosta que la barrena, {1}.",
                   new Figure(rig.rod(), Scale.DIAMETER), new Figure(rig.bit(), Scale.DIAMETER)))
           .so(Phrase.of("Correct one of the two.", "Corrija uno de los dos."))
           .from(List.of(rig.entry())));

@@ -31,7 +31,9 @@ final class DrillingLoads {
             new Figure(plan.length(Plan.HOLE).orElseThrow(), Scale.DIAMETER),
             Optional.empty()),
         new Load(
-            Phrase.of("bags of drilling bentonite, {0} each", "sacos de bentonita de perforación, de {0}", new Figure(BAG, Scale.WEIGHT)),
+            Phrase.of(
+                "bags of drilling bentonite, {0} each", "sacos de bentonita de perforación, de {0}",
+                new Figure(BAG, Scale.WEIGHT)),
             bags.figure("bags"),
             Optional.of(bags)),
         new Load(Phrase.of("water for the mud", "agua para el lodo"), pit.figure("mud"), Optional.of(pit)));

@@ -31,8 +31,9 @@ final class DrillingSheet {
 
   static Sheet of(Well well) {
     Drilling drilling = well.get(Drilling.PART);
-    Sheet sheet = volumes(circulation(Sheet.EMPTY, drilling, well.get(Hole.PART).depth().max(drilling.rodDepth())), well.get(Hole.PART));
-    return log(muds(rods(hole(sheet, well.get(Hole.PART)), drilling), drilling), well.get(GroundLog.PART));
+    Hole hole = well.get(Hole.PART);
+    Sheet sheet = volumes(circulation(Sheet.EMPTY, drilling, hole.depth().max(drilling.rodDepth())), hole);
+    return log(muds(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART));
   }
 
   private static Sheet circulation(Sheet sheet, Drilling drilling, Length deepest) {
@@ -43,7 +44,8 @@ final class DrillingSheet {
       Sheet with = sheet.line(UpHoleVelocity.VELOCITY.label(), velocity.figure("velocity"), velocity);
       if (!deepest.isMoreThan(Length.ZERO)) return with;
       Outcome lag = CuttingsLag.of(rig, deepest);
-      Phrase label = Phrase.of("lag time of the cuttings from {0}", "tiempo de retardo de los recortes desde {0}", depth(deepest));
+      Phrase label =
+          Phrase.of("lag time of the cuttings from {0}", "tiempo de retardo de los recortes desde {0}", depth(deepest));
       return with.line(label, lag.figure("lag"), lag);
     } catch (NotReckonable rodsAsWideAsTheHole) {
       return sheet;
@@ -85,7 +87,10 @@ final class DrillingSheet {
     return sheet.table(
         Phrase.of("Rods", "Tubería de perforación"),
         List.of(
-            Phrase.of("Rod", "Tubo"), Phrase.of("Length", "Longitud"), DEPTH, Phrase.of("Expected, if all the way down", "Esperada, si bajó entero")),
+            Phrase.of("Rod", "Tubo"),
+            Phrase.of("Length", "Longitud"),
+            DEPTH,
+            Phrase.of("Expected, if all the way down", "Esperada, si bajó entero")),
         rows);
   }
 
@@ -123,7 +128,11 @@ final class DrillingSheet {
     return sheet.table(
         Phrase.of("Driller's log", "Registro de perforación"),
         List.of(
-            FROM, TO, Phrase.of("Material", "Material"), Phrase.of("Water", "Agua"), Phrase.of("In the driller's words", "En palabras del perforador")),
+            FROM,
+            TO,
+            Phrase.of("Material", "Material"),
+            Phrase.of("Water", "Agua"),
+            Phrase.of("In the driller's words", "En palabras del perforador")),
         rows);
   }
 

@@ -52,7 +52,7 @@ final class HoleFindings {
                 "drilling.metres-for-feet", Weight.STOP, DrillingStage.NAME,
                 Phrase.of(
                     "The hole is entered as {0}, but {1} is known otherwise: about 3.28 times as much or as little.",
-                    "El barreno está registrado con {0}, pero por otra parte se conocen {1}: unas 3.28 veces más o menos.",
+                    "El barreno está registrado con {0}, pero también se dice {1}: unas 3.28 veces más o menos.",
                     depth(hole), depth(other)))
             .comparing(depth(hole), depth(other))
             .because(Phrase.of("Metres for feet, or feet for metres.", "Metros por pies, o pies por metros."))
@@ -65,14 +65,22 @@ final class HoleFindings {
     GroundLog log = well.get(GroundLog.PART);
     if (log.strata().isEmpty()) return Optional.empty();
     if (log.bottom().minus(hole).isMoreThan(AGREES)) return shallowerThanTheLog(well);
-    if (!hole.minus(log.bottom()).isMoreThan(AGREES)) return Optional.empty();
+    if (!hole.minus(log.bottom()).isMoreThan(AGREES) || isStillDrilled(well)) return Optional.empty();
     return Optional.of(Finding.of(
             "drilling.log-short", Weight.LOOK, DrillingStage.NAME,
             Phrase.of(
-                "The log ends at {0}, the hole at {1}.", "El registro termina a {0}, el barreno a {1}.", depth(log.bottom()), depth(hole)))
+                "The log ends at {0}, the hole at {1}.", "El registro termina a {0}, el barreno a {1}.",
+                depth(log.bottom()), depth(hole)))
         .comparing(depth(log.bottom()), depth(hole))
         .so(Phrase.of("Log the rest, or correct the depth.", "Registre lo que falta o corrija la profundidad."))
         .from(entries(well)));
+  }
+
+  /** Not as deep as planned, and nothing lowered: the log of the last rod may still be to come. */
+  private static boolean isStillDrilled(Well well) {
+    Length planned = well.get(Plan.PART).length(Plan.DEPTH).orElse(Length.ZERO);
+    boolean lowered = !well.get(CasingString.PART).pieces().isEmpty();
+    return !lowered && planned.minus(well.get(Hole.PART).depth()).isMoreThan(AGREES);
   }
 
   /** Heavy once nothing more will be drilled, or where the log was deeper already when the hole was entered. */
@@ -90,8 +98,12 @@ final class HoleFindings {
                 "The hole is entered as {0} deep, but the log goes to {1}.",
                 "El barreno está registrado con {0}, pero el registro llega a {1}.", depth(hole), depth(logged)))
         .comparing(depth(hole), depth(logged))
-        .because(Phrase.of("A slip in one of the two depths, or a stretch not entered.", "Un error en una de las dos, o un tramo sin registrar."))
-        .so(Phrase.of("Correct the hole or the log before anything is set.", "Corrija el barreno o el registro antes de colocar nada."))
+        .because(Phrase.of(
+            "A slip in one of the two depths, or a stretch not entered.",
+            "Un error en una de las dos, o un tramo sin registrar."))
+        .so(Phrase.of(
+            "Correct the hole or the log before anything is set.",
+            "Corrija el barreno o el registro antes de colocar nada."))
         .from(entries(well)));
   }
 
@@ -103,7 +115,8 @@ final class HoleFindings {
         findings.add(Finding.of(
                 "drilling.hole-gap", Weight.LOOK, DrillingStage.NAME,
                 Phrase.of(
-                    "The hole's diameter between {0} and {1} is not known.", "No se conoce el diámetro del barreno entre {0} y {1}.",
+                    "The hole's diameter between {0} and {1} is not known.",
+                    "No se conoce el diámetro del barreno entre {0} y {1}.",
                     depth(end), depth(reach.from())))
             .so(Phrase.of("Enter that stretch of hole.", "Registre ese tramo del barreno."))
             .from(entries(well)));

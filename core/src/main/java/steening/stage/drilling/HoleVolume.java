@@ -25,10 +25,13 @@ import steening.reckoning.Term;
  */
 final class HoleVolume {
   static final BoreField HOLE = BoreField.of("hole", DrillingEntries.HOLE_DIAMETER, DrillingEntries.HOLE_TO);
-  static final QuantityField DEPTH = DrillingEntries.HOLE_TO.named("depth").labelled("hole depth", "profundidad del barreno");
+  static final QuantityField DEPTH = DrillingEntries.HOLE_TO.named("depth")
+      .labelled("hole depth", "profundidad del barreno");
 
   static final Answer VOLUME = new Answer("volume", Phrase.of("hole volume", "volumen del barreno"), Scale.VOLUME);
-  static final Answer LIQUID = new Answer("liquid", Phrase.of("hole volume in liquid measure", "volumen del barreno en medida de líquidos"), Scale.LIQUID);
+  static final Answer LIQUID = new Answer(
+      "liquid", Phrase.of("hole volume in liquid measure", "volumen del barreno en medida de líquidos"),
+      Scale.LIQUID);
 
   static final Reckoning RECKONING = new Reckoning(
       "hole-volume",
@@ -37,7 +40,9 @@ final class HoleVolume {
       List.of(HOLE, DEPTH),
       List.of(VOLUME, LIQUID),
       Source.derived("Geometry.", "Geometría."),
-      List.of(Phrase.of("A round hole, in gauge unless its washouts are given.", "Un barreno redondo, en calibre salvo las socavaciones dadas.")),
+      List.of(Phrase.of(
+          "A round hole, in gauge unless its washouts are given.",
+          "Un barreno redondo, en calibre salvo las socavaciones dadas.")),
       inputs -> reckon(inputs.value(HOLE), inputs.length(DEPTH)));
 
   private HoleVolume() {}

@@ -28,7 +28,9 @@ final class LogFindings {
       if (stratum.from().minus(end).isMoreThan(TENTH)) {
         findings.add(finding(
             "drilling.log-gap",
-            Phrase.of("Nothing is logged between {0} and {1}.", "No hay registro entre {0} y {1}.", depth(end), depth(stratum.from())),
+            Phrase.of(
+                "Nothing is logged between {0} and {1}.", "No hay registro entre {0} y {1}.",
+                depth(end), depth(stratum.from())),
             above, stratum.entry()));
       } else if (end.minus(stratum.from()).isMoreThan(TENTH)) {
         findings.add(finding(
@@ -48,7 +50,9 @@ final class LogFindings {
 
   private static Finding finding(String code, Phrase text, String above, String entry) {
     return Finding.of(code, Weight.LOOK, DrillingStage.NAME, text)
-        .so(Phrase.of("Correct the log: the report prints it as it is.", "Corrija el registro: el informe lo imprime tal como está."))
+        .so(Phrase.of(
+            "Correct the log: the report prints it as it is.",
+            "Corrija el registro: el informe lo imprime tal como está."))
         .from(above.isEmpty() ? List.of(entry) : List.of(above, entry));
   }
 }

@@ -38,7 +38,8 @@ final class MudFindings {
     List<Finding> findings = new ArrayList<>();
     if (muds.isEmpty()) return findings;
     heavy(muds.get(muds.size() - 1)).ifPresent(findings::add);
-    muds.stream().filter(m -> m.sand().isPresent()).reduce((a, b) -> b).flatMap(MudFindings::sandy).ifPresent(findings::add);
+    muds.stream().filter(m -> m.sand().isPresent()).reduce((a, b) -> b).flatMap(MudFindings::sandy)
+        .ifPresent(findings::add);
     Length before = Length.ZERO;
     for (Drilling.Mud mud : muds) {
       lost(well.get(Drilling.PART), before, mud).ifPresent(findings::add);
@@ -53,10 +54,12 @@ final class MudFindings {
     Figure most = new Figure(HEAVY, Scale.DENSITY);
     return Optional.of(Finding.of(
             "drilling.mud-heavy", Weight.LOOK, DrillingStage.NAME,
-            Phrase.of("The mud weighs {0}; up to {1} is usual.", "El lodo pesa {0}; lo usual es hasta {1}.", measured, most))
+            Phrase.of(
+                "The mud weighs {0}; up to {1} is usual.", "El lodo pesa {0}; lo usual es hasta {1}.", measured, most))
         .comparing(measured, most)
         .because(Phrase.of(
-            "Drilled solids in the mud, unless it was weighted on purpose.", "Sólidos perforados en el lodo, salvo que se haya densificado a propósito."))
+            "Drilled solids in the mud, unless it was weighted on purpose.",
+            "Sólidos perforados en el lodo, salvo que se haya densificado a propósito."))
         .so(Phrase.of(
             "Clean the pit or thin with clean water; not where the well may flow.",
             "Limpie la fosa o adelgace con agua limpia; no donde el pozo pueda ser surgente."))
@@ -71,11 +74,13 @@ final class MudFindings {
     return Optional.of(Finding.of(
             "drilling.mud-sandy", Weight.LOOK, DrillingStage.NAME,
             Phrase.of(
-                "The mud carries {0} sand; at most {1} is advised.", "El lodo lleva {0} de arena; se aconseja {1} a lo más.", measured, most))
+                "The mud carries {0} sand; at most {1} is advised.",
+                "El lodo lleva {0} de arena; se aconseja {1} a lo más.", measured, most))
         .comparing(measured, most)
         .because(Phrase.of("The pit is too small, or full.", "La fosa es muy chica o está llena."))
         .so(Phrase.of(
-            "Shovel out the pit: sand wears the pump and plugs the aquifer.", "Limpie la fosa: la arena desgasta la bomba y tapa el acuífero."))
+            "Shovel out the pit: sand wears the pump and plugs the aquifer.",
+            "Limpie la fosa: la arena desgasta la bomba y tapa el acuífero."))
         .from(List.of(mud.entry())));
   }
 

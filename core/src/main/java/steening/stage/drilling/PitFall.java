@@ -14,8 +14,8 @@ import steening.reckoning.Term;
 /**
  * How far the mud pit falls for the hole that was drilled, at most: as if every cutting were shovelled out.
  *
- * <p>y = V / A; V hole drilled, A area of the pit. Where the area was not given, that of the least pit: twice the hole's
- * volume, 4 ft deep (common practice, no source), which falls furthest.
+ * <p>y = V / A; V hole drilled, A area of the pit. Where the area was not given, that of the least pit: twice the
+ * hole's volume, 4 ft deep (common practice, no source), which falls furthest.
  */
 final class PitFall {
   private static final Length LEAST_PIT_DEPTH = Length.feet(4);
@@ -57,7 +57,9 @@ final class PitFall {
         Scale.VOLUME);
     return Term.number(2)
         .times(hole)
-        .over(Term.given("k", Phrase.of("depth of the least pit", "profundidad de la fosa mínima"), Scale.DEPTH, LEAST_PIT_DEPTH))
-        .named("A", Phrase.of("area of the least pit: twice the hole", "área de la fosa mínima: dos veces el barreno"), Scale.AREA);
+        .over(Term.given(
+            "k", Phrase.of("depth of the least pit", "profundidad de la fosa mínima"), Scale.DEPTH, LEAST_PIT_DEPTH))
+        .named("A", Phrase.of("area of the least pit: twice the hole", "área de la fosa mínima: dos veces el barreno"),
+            Scale.AREA);
   }
 }

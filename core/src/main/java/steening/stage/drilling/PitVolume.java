@@ -25,21 +25,25 @@ import steening.reckoning.Term;
  * <p>P = k G; M = G + P; B = c M. G hole volume, k pit factor, c bentonite to a volume of water.
  *
  * <p>Source: pit at least twice the hole, trade article quoting a handbook (seen: 7 7/8 in and 400 ft, "at least 2,000
- * gallons"); two to three times, and 15 to 25 lb of bentonite to 100 gal, from memory (30 %). The label of the product and
- * the ground decide.
+ * gallons"); two to three times, and 15 to 25 lb of bentonite to 100 gal, from memory (30 %). The label of the product
+ * and the ground decide.
  */
 final class PitVolume {
   static final QuantityField FACTOR = QuantityField.of(
-          "pit-factor", Scale.NUMBER, Phrase.of("pit volume as a multiple of the hole's", "volumen de la fosa entre el del barreno"), "2", "2")
+          "pit-factor", Scale.NUMBER,
+          Phrase.of("pit volume as a multiple of the hole's", "volumen de la fosa entre el del barreno"), "2", "2")
       .between("0.1", "20").usually("1", "5").optional();
   static final QuantityField DOSE = QuantityField.of(
-          "bentonite-dose", Scale.DENSITY, Phrase.of("bentonite to a volume of water", "bentonita por volumen de agua"), "0.2 lb/gal", "24 kg/m3")
+          "bentonite-dose", Scale.DENSITY, Phrase.of("bentonite to a volume of water", "bentonita por volumen de agua"),
+          "0.2 lb/gal", "24 kg/m3")
       .between("0 lb/gal", "2 lb/gal").usually("0.05 lb/gal", "0.6 lb/gal").optional();
 
   static final Answer HOLE = new Answer("hole", HoleVolume.LIQUID.label(), Scale.LIQUID);
-  static final Answer PIT = new Answer("pit", Phrase.of("mud pit, at least", "fosa de lodos, por lo menos"), Scale.LIQUID);
+  static final Answer PIT =
+      new Answer("pit", Phrase.of("mud pit, at least", "fosa de lodos, por lo menos"), Scale.LIQUID);
   static final Answer MUD = new Answer("mud", Phrase.of("mud in hole and pit", "lodo en barreno y fosa"), Scale.LIQUID);
-  static final Answer BENTONITE = new Answer("bentonite", Phrase.of("bentonite for the mud", "bentonita para el lodo"), Scale.WEIGHT);
+  static final Answer BENTONITE =
+      new Answer("bentonite", Phrase.of("bentonite for the mud", "bentonita para el lodo"), Scale.WEIGHT);
 
   static final Reckoning RECKONING = new Reckoning(
       "pit-volume",
@@ -48,8 +52,8 @@ final class PitVolume {
       List.of(HoleVolume.HOLE, HoleVolume.DEPTH, FACTOR, DOSE),
       List.of(HOLE, PIT, MUD, BENTONITE),
       Source.seen(
-          "Pit at least twice the hole: trade article on sand in drilling mud, quoting a handbook. Bentonite 15 to 25 lb to 100 gal: memory.",
-          "Fosa de al menos dos veces el barreno: artículo sobre arena en el lodo, que cita un manual. Bentonita, 15 a 25 lb por 100 gal: de memoria."),
+          "Pit at least twice the hole: trade article quoting a handbook. Bentonite 15 to 25 lb to 100 gal: memory.",
+          "Fosa, dos veces el barreno o más: artículo que cita un manual. Bentonita 15 a 25 lb/100 gal: de memoria."),
       List.of(Phrase.of("Losses into the ground come on top.", "Las pérdidas en el terreno van aparte.")),
       PitVolume::reckon);
 

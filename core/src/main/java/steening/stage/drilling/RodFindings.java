@@ -48,22 +48,28 @@ final class RodFindings {
   private static Optional<Finding> depthAfter(Drilling.Rod before, Drilling.Rod rod, boolean last) {
     Length expected = before.depth().plus(rod.length());
     boolean tooDeep = rod.depth().minus(expected).isMoreThan(READS);
-    boolean tooShallow = expected.minus(rod.depth()).isMoreThan(READS) && (!last || rod.depth().isLessThan(before.depth()));
+    boolean mayBeHalfWay = last && !rod.depth().isLessThan(before.depth());
+    boolean tooShallow = expected.minus(rod.depth()).isMoreThan(READS) && !mayBeHalfWay;
     if (!tooDeep && !tooShallow) return Optional.empty();
     return Optional.of(Finding.of(
             "drilling.rod-depth", Weight.LOOK, DrillingStage.NAME,
             Phrase.of(
                 "After rod {0} the depth is entered as {1}; {2} and a rod of {3} make {4}.",
                 "Después del tubo {0} se registró {1}; {2} más un tubo de {3} son {4}.",
-                Integer.toString(rod.number()), depth(rod.depth()), depth(before.depth()), depth(rod.length()), depth(expected)))
+                Integer.toString(rod.number()), depth(rod.depth()), depth(before.depth()), depth(rod.length()),
+                depth(expected)))
         .comparing(depth(rod.depth()), depth(expected))
-        .because(Phrase.of("A rod miscounted, or a nominal length for a measured one.", "Un tubo mal contado, o una longitud nominal por una medida."))
+        .because(Phrase.of(
+            "A rod miscounted, or a nominal length for a measured one.",
+            "Un tubo mal contado, o una longitud nominal por una medida."))
         .so(Phrase.of("Measure the rods that are in the hole.", "Mida los tubos que están en el barreno."))
         .shownBy(RodTally.next(new Drilling.Rod(rod.number(), rod.length(), before.depth(), rod.entry())))
         .from(List.of(before.entry(), rod.entry())));
   }
 
-  /** The kelly may drill on without another rod; the hole cannot be deeper than that, nor the rods deeper than the hole. */
+  /**
+   * The kelly may drill on without another rod; the hole cannot be deeper than that, nor the rods deeper than the hole.
+   */
   private static Optional<Finding> againstTheHole(Well well) {
     if (!well.get(Hole.PART).isBegun()) return Optional.empty();
     Length hole = well.get(Hole.PART).depth();
@@ -78,7 +84,8 @@ final class RodFindings {
     return Optional.of(Finding.of(
             "drilling.rods-against-hole", Weight.LOOK, DrillingStage.NAME,
             Phrase.of(
-                "The rods went to {0}, the hole is entered as {1}.", "La tubería llegó a {0}, el barreno está registrado con {1}.",
+                "The rods went to {0}, the hole is entered as {1}.",
+                "La tubería llegó a {0}, el barreno está registrado con {1}.",
                 depth(rods), depth(hole)))
         .comparing(depth(rods), depth(hole))
         .so(Phrase.of("Count the rods, and sound the hole.", "Cuente los tubos y sondee el barreno."))

@@ -21,12 +21,15 @@ import steening.reckoning.Term;
  * <p>Source: arithmetic. Range: rods of one length, measured and not nominal.
  */
 final class RodTally {
-  static final CountField RODS = CountField.of("rods", Phrase.of("number of rods", "número de tubos"), 0, 999).usuallyUpTo(60);
+  static final CountField RODS = CountField.of("rods", Phrase.of("number of rods", "número de tubos"), 0, 999)
+      .usuallyUpTo(60);
   static final QuantityField LENGTH = DrillingEntries.ROD_LENGTH;
   static final QuantityField SUBS = piece("subs", "subs, all together", "sustitutos, en total", "2.5 ft", "0.76 m");
-  static final QuantityField BIT_LENGTH = piece("bit-length", "bit length", "longitud de la barrena", "0.8 ft", "0.24 m");
+  static final QuantityField BIT_LENGTH =
+      piece("bit-length", "bit length", "longitud de la barrena", "0.8 ft", "0.24 m");
   static final QuantityField ABOVE =
-      piece("above-ground", "top of the string above ground", "extremo de la columna sobre el terreno", "3.2 ft", "0.98 m");
+      piece("above-ground", "top of the string above ground", "extremo de la columna sobre el terreno", "3.2 ft",
+          "0.98 m");
 
   static final Answer DEPTH = new Answer("depth", Phrase.of("bit depth", "profundidad de la barrena"), Scale.DEPTH);
 
@@ -37,7 +40,8 @@ final class RodTally {
       List.of(RODS, LENGTH, SUBS, BIT_LENGTH, ABOVE),
       List.of(DEPTH),
       Source.derived("Arithmetic.", "Aritmética."),
-      List.of(Phrase.of("Rods of one length, measured, not nominal.", "Tubos de una sola longitud, medidos, no nominales.")),
+      List.of(Phrase.of(
+          "Rods of one length, measured, not nominal.", "Tubos de una sola longitud, medidos, no nominales.")),
       RodTally::reckon);
 
   private static final Phrase LAST_DEPTH = Phrase.of("depth after the last rod", "profundidad después del último tubo");

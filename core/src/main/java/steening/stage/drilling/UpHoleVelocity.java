@@ -20,8 +20,8 @@ import steening.reckoning.Term;
 /**
  * How fast the mud rises between rods and hole, and the pump rate for a wanted velocity.
  *
- * <p>v = Q / (π/4 (D² − d²)); Q = v π/4 (D² − d²); Q pump rate, D hole diameter, d outside diameter of the rods. In gallons
- * a minute, inches and feet the factor is 24.51.
+ * <p>v = Q / (π/4 (D² − d²)); Q = v π/4 (D² − d²); Q pump rate, D hole diameter, d outside diameter of the rods. In
+ * gallons a minute, inches and feet the factor is 24.51.
  *
  * <p>Source: geometry; factor and worked example (530 gpm, 12.25 and 4.5 in, 100 ft/min) in a formulas handbook (seen).
  * Range: D more than d. Accuracy: rounding; a washed-out hole is slower.
@@ -37,8 +37,10 @@ final class UpHoleVelocity {
   /** Least of the usual advice of 100 to 150 ft/min; from memory. */
   static final Quantity ADVISED = Measure.of(100, Unit.FOOT_PER_MINUTE);
 
-  static final Answer VELOCITY = new Answer("velocity", Phrase.of("up-hole velocity", "velocidad anular"), Scale.UPHOLE_VELOCITY);
-  static final Answer NEEDED = new Answer("rate-needed", Phrase.of("pump rate for the velocity wanted", "gasto para la velocidad deseada"), Scale.FLOW);
+  static final Answer VELOCITY =
+      new Answer("velocity", Phrase.of("up-hole velocity", "velocidad anular"), Scale.UPHOLE_VELOCITY);
+  static final Answer NEEDED = new Answer(
+      "rate-needed", Phrase.of("pump rate for the velocity wanted", "gasto para la velocidad deseada"), Scale.FLOW);
 
   static final Reckoning RECKONING = new Reckoning(
       "up-hole-velocity",
@@ -47,10 +49,11 @@ final class UpHoleVelocity {
       List.of(RATE, HOLE, ROD, WANTED),
       List.of(VELOCITY, NEEDED),
       Source.seen(
-          "Formulas handbook, section on annular velocity: factor 24.5 for gpm, inches and ft/min; the advice of 100 to 150 ft/min is from memory.",
-          "Manual de fórmulas, velocidad anular: factor 24.5 para gpm, pulgadas y ft/min; el consejo de 100 a 150 ft/min es de memoria."),
+          "Formulas handbook, annular velocity: 24.5 for gpm, inches, ft/min. The advised 100 to 150 ft/min: memory.",
+          "Manual de fórmulas, velocidad anular: 24.5 para gpm, pulgadas y ft/min. Los 100 a 150 ft/min: de memoria."),
       List.of(Phrase.of(
-          "A hole in gauge; where it is washed out, the mud is slower.", "Un barreno en calibre; donde está socavado, el lodo va más lento.")),
+          "A hole in gauge; where it is washed out, the mud is slower.",
+          "Un barreno en calibre; donde está socavado, el lodo va más lento.")),
       UpHoleVelocity::reckon);
 
   private UpHoleVelocity() {}
@@ -62,7 +65,8 @@ final class UpHoleVelocity {
   private static Outcome reckon(Inputs inputs) {
     Term squares = squares(inputs);
     Term wanted = inputs.given("u", WANTED, ADVISED);
-    Term needed = Coefficient.giving(Scale.FLOW, Annulus.QUARTER_PI).of(Scale.UPHOLE_VELOCITY).of(Scale.DIAMETER, 2).term()
+    Term needed = Coefficient.giving(Scale.FLOW, Annulus.QUARTER_PI).of(Scale.UPHOLE_VELOCITY).of(Scale.DIAMETER, 2)
+        .term()
         .times(wanted)
         .times(squares)
         .named("Qᵤ", NEEDED.label(), NEEDED.scale());
@@ -71,7 +75,8 @@ final class UpHoleVelocity {
 
   /** The velocity as a named term, for a reckoning that declares the same rate, hole and rod. */
   static Term velocity(Inputs inputs) {
-    return Coefficient.giving(Scale.UPHOLE_VELOCITY, 1 / Annulus.QUARTER_PI).of(Scale.FLOW).of(Scale.DIAMETER, -2).term()
+    return Coefficient.giving(Scale.UPHOLE_VELOCITY, 1 / Annulus.QUARTER_PI).of(Scale.FLOW).of(Scale.DIAMETER, -2)
+        .term()
         .times(inputs.given("Q", RATE))
         .over(squares(inputs))
         .named("v", VELOCITY.label(), VELOCITY.scale());
