@@ -74,8 +74,7 @@ final class Opening {
     // before the first reading, so that the lock is taken with it, for as long as we run
     run(connection, "pragma locking_mode = exclusive");
     boolean empty = text(connection, "select count(*) from sqlite_schema").equals("0");
-    int owner = Integer.parseInt(text(connection, "pragma application_id"));
-    if (!empty && owner != APPLICATION_ID) throw StoreTrouble.someoneElses(file);
+    if (!empty && !isOurs(connection)) throw StoreTrouble.someoneElses(file);
     int form = Migrations.form(connection);
     if (form > migrations.newest()) throw StoreTrouble.newer(file, form);
   }
@@ -84,12 +83,17 @@ final class Opening {
     String journal = text(connection, "pragma journal_mode = wal");
     run(connection, "pragma synchronous = full");
     run(connection, "pragma foreign_keys = on");
+    String claim = isOurs(connection) ? "" : "pragma application_id = " + APPLICATION_ID + ";";
     // takes the lock even where nothing will be written, so that a second office is refused at once
-    run(connection, "begin exclusive; pragma application_id = " + APPLICATION_ID + "; commit;");
+    run(connection, "begin exclusive;" + claim + "commit;");
     String synchronous = text(connection, "pragma synchronous");
     if (!journal.equals("wal") || !synchronous.equals("2")) {
       throw new IllegalStateException("the database is not safe: journal " + journal + ", synchronous " + synchronous);
     }
+  }
+
+  private static boolean isOurs(Connection connection) throws SQLException {
+    return text(connection, "pragma application_id").equals(String.valueOf(APPLICATION_ID));
   }
 
   private void checkHealth(Connection connection) throws SQLException {
