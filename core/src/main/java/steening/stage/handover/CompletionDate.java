@@ -25,12 +25,12 @@ final class CompletionDate {
   /** Something of the job that cannot come after its completion. */
   private record Event(LocalDate day, Phrase what) {}
 
+  /** One at most: a day that is wrong says nothing about the days since. */
   static List<Finding> findings(Completion completion, Well well) {
-    List<Finding> findings = new ArrayList<>();
-    tooEarly(completion, well).ifPresent(findings::add);
-    tooLate(completion, well).ifPresent(findings::add);
-    typedLate(completion).ifPresent(findings::add);
-    return findings;
+    return tooEarly(completion, well)
+        .or(() -> tooLate(completion, well))
+        .or(() -> typedLate(completion))
+        .map(List::of).orElse(List.of());
   }
 
   private static Optional<Finding> tooEarly(Completion completion, Well well) {

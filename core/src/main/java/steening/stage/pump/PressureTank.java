@@ -50,7 +50,7 @@ final class PressureTank {
   static final Answer NEEDED = new Answer(
       "drawdown-needed", Phrase.of("tank drawdown needed", "volumen útil necesario"), Scale.LIQUID);
   static final Answer LEAST_TANK = new Answer(
-      "least-tank", Phrase.of("smallest tank for it", "tanque mínimo para ello"), Scale.LIQUID);
+      "least-tank", Phrase.of("smallest tank that will do", "tanque mínimo que basta"), Scale.LIQUID);
   static final Answer DRAWDOWN = new Answer(
       "drawdown", Phrase.of("drawdown of this tank", "volumen útil de este tanque"), Scale.LIQUID);
   static final Answer THIS_RUN = new Answer(

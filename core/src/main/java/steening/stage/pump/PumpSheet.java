@@ -13,6 +13,9 @@ import steening.well.Well;
 
 /** The pump and its tank, with what they were reckoned to be. */
 final class PumpSheet {
+  private static final Phrase HEAD_IN_TEST = Phrase.of(
+      "total dynamic head at the level of the test", "carga dinámica total al nivel de la prueba");
+
   private PumpSheet() {}
 
   static Sheet of(Well well) {
@@ -32,7 +35,10 @@ final class PumpSheet {
     if (pump.pipe().length().isPresent()) sheet = with(sheet, PumpEntries.PIPE_LENGTH, pump.pipe().length().get());
     if (pump.pipe().rise().isPresent()) sheet = with(sheet, PumpEntries.RISE, pump.pipe().rise().get());
     Optional<Outcome> head = PumpFigures.head(well);
-    if (head.isPresent()) sheet = with(with(sheet, PumpHead.HEAD, head.get()), PumpHead.MOTOR_POWER, head.get());
+    if (head.isPresent()) {
+      sheet = sheet.line(HEAD_IN_TEST, head.get().figure(PumpHead.HEAD.name()), head.get());
+      sheet = with(sheet, PumpHead.MOTOR_POWER, head.get());
+    }
     Optional<Outcome> tank = PumpFigures.tank(pump);
     if (tank.isEmpty()) return sheet;
     return with(with(sheet, PressureTank.DRAWDOWN, tank.get()), PressureTank.LEAST_TANK, tank.get());

@@ -43,9 +43,10 @@ class HandoverFindingsTest {
   void seesTheMonthAndTheDayTurnedRound() {
     Reading reading = HandoverEntries.DATE.read("03/06/2026", Reader.US_ENGLISH, false);
     assertThat(((Reading.Asked) reading).meanings()).containsExactly("2026-03-06", "2026-06-03");
-    Finding finding = drilled().at("2026-06-04T17:00:00-05:00")
-        .write("completion", "date", "2026-03-06", "driller", "Ida Marsh", "licence", "WD-0419")
-        .finding("handover.completed-too-early");
+    Notebook turned = drilled().at("2026-06-04T17:00:00-05:00")
+        .write("completion", "date", "2026-03-06", "driller", "Ida Marsh", "licence", "WD-0419");
+    assertThat(turned.codes("handover")).containsExactly("handover.completed-too-early");
+    Finding finding = turned.finding("handover.completed-too-early");
     assertThat(finding.weight()).isEqualTo(Weight.STOP);
     assertThat(english(finding)).isEqualTo("Completed on 2026-03-06, but drilling began on 2026-05-12.");
     assertThat(finding.cause().get().shownTo(SPANISH)).isEqualTo("¿Día y mes invertidos? ¿Quiso decir 2026-06-03?");

@@ -140,7 +140,7 @@ class PumpFindingsTest {
     Well well = tested().write("pump", GOOD).well();
     Sheet sheet = STAGE.sheet(well);
     assertThat(sheet.lines()).anySatisfy(line -> {
-      assertThat(line.label().shownTo(Reader.US_ENGLISH)).isEqualTo("total dynamic head");
+      assertThat(line.label().shownTo(Reader.US_ENGLISH)).isEqualTo("total dynamic head at the level of the test");
       assertThat(line.value().shownTo(Reader.US_ENGLISH)).isEqualTo("197.06 ft");
       assertThat(line.working()).isPresent();
     });
