@@ -7,6 +7,8 @@ import steening.finding.Expectation;
 import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.quantity.Figure;
+import steening.quantity.Scale;
 import steening.reckoning.Reckoning;
 import steening.stage.Load;
 import steening.stage.Progress;
@@ -72,6 +74,6 @@ public final class DevelopmentStage implements Stage {
     if (!well.get(Plan.PART).isMade()) return List.of();
     return List.of(
         new Load(Phrase.of("settling cone, marked in mL", "cono de sedimentación, marcado en mL"), Phrase.same("1"), Optional.empty()),
-        new Load(Phrase.of("pail of 5 gal", "cubeta de 20 L"), Phrase.same("1"), Optional.empty()));
+        new Load(Phrase.of("pail of {0}", "cubeta de {0}", new Figure(SandContent.PAIL, Scale.LIQUID)), Phrase.same("1"), Optional.empty()));
   }
 }

@@ -44,7 +44,7 @@ record WaterInWell(Optional<Length> inside, Optional<Length> column, Optional<Vo
     Optional<Length> bottom = string.bottom().isPresent() ? string.bottom() : plan.stringBottom();
     Optional<Length> column = rest.flatMap(r -> bottom.map(b -> b.minus(r.max(Length.ZERO)))).filter(c -> c.isMoreThan(Length.ZERO));
     Optional<Length> inside = string.inside().isPresent() ? string.inside() : plan.casingInside();
-    return new WaterInWell(inside, column, rest.flatMap(r -> pack(well, r)));
+    return new WaterInWell(inside.filter(d -> d.isMoreThan(Length.ZERO)), column, rest.flatMap(r -> pack(well, r)));
   }
 
   private static Optional<Volume> pack(Well well, Length rest) {

@@ -2,7 +2,6 @@ package steening.stage.test;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import steening.field.QuantityField;
 import steening.field.SeriesField;
 import steening.language.Phrase;
@@ -104,11 +103,9 @@ public final class ConstantRateTest {
     Term transmissivity = JacobConstants.transmissivity(rate, slope).named("T", TRANSMISSIVITY.label(), TRANSMISSIVITY.scale());
     Outcome outcome = Outcome.empty()
         .with(SLOPE.name(), slope).with(START.name(), line.start()).with(TRANSMISSIVITY.name(), transmissivity);
-    Optional<Term> zero = JacobConstants.zeroTime(line).map(t -> t.named("t₀", ZERO_TIME.label(), ZERO_TIME.scale()));
-    if (zero.isPresent()) outcome = outcome.with(ZERO_TIME.name(), zero.get());
-    outcome = Storage.added(outcome, inputs, used, transmissivity, zero);
+    outcome = Storage.added(outcome, inputs, used, transmissivity, line);
     outcome = capacity(outcome, used, rate);
-    return outcome.remarking(window.told(used)).remarking(misfit(used, line));
+    return outcome.remarking(window.told(used)).remarking(line.misfit(used));
   }
 
   static List<StraightLine.Point> points(List<Quantity> times, List<Quantity> drawdowns) {
@@ -130,14 +127,5 @@ public final class ConstantRateTest {
     if (!last.y().isMoreThan(Length.ZERO)) return outcome;
     Term drawdown = Term.given("s", Phrase.of("drawdown at the last reading used", "abatimiento en la última lectura usada"), Scale.DEPTH, last.y());
     return outcome.with(CAPACITY.name(), SpecificCapacity.of(rate, drawdown).named("q", CAPACITY.label(), CAPACITY.scale()));
-  }
-
-  /** A line always comes out; how far it misses tells whether the readings lie on one. */
-  private static Phrase misfit(List<StraightLine.Point> used, StraightLine line) {
-    StraightLine.Point worst = used.get(0);
-    for (StraightLine.Point point : used) if (line.miss(point) > line.miss(worst)) worst = point;
-    return Phrase.of(
-        "The line misses the readings by {0} at most, at {1}.", "La recta se aparta de las lecturas {0} como máximo, a {1}.",
-        new Figure(Length.ofMetres(line.miss(worst)), Scale.DEPTH), Window.minutes(worst.minutes()));
   }
 }

@@ -86,7 +86,8 @@ public final class RecoveryTest {
         .with(AT_ONE.name(), line.start())
         .with(ORIGIN_SLOPE.name(), origin)
         .with(ORIGIN.name(), JacobConstants.transmissivity(rate, origin).named("T₀", ORIGIN.label(), ORIGIN.scale()))
-        .remarking(window.told(used));
+        .remarking(window.told(used))
+        .remarking(line.misfit(used));
   }
 
   private static List<StraightLine.Point> points(double pumped, List<Quantity> times, List<Quantity> residuals) {

@@ -69,6 +69,7 @@ record RunReckoned(Run run, Optional<Length> inside, double pumped) {
         .with(LongTermDrawdown.SLOPE, line.get().quantity(ConstantRateTest.SLOPE.name()))));
   }
 
+  /** The casing fills again as slowly as it gave its water, so the same minutes are left out. */
   Optional<Outcome> recovery() {
     if (run.recovery().size() < 2 || run.rate().isEmpty() || !(pumped > 0)) return Optional.empty();
     List<Quantity> times = new ArrayList<>();
@@ -78,7 +79,7 @@ record RunReckoned(Run run, Optional<Length> inside, double pumped) {
       residuals.add(one.size());
     }
     return Outcome.ifReckonable(() -> RecoveryTest.RECKONING.of(Inputs.none()
-        .with(RecoveryTest.RATE, run.rate().get()).with(RecoveryTest.PUMPED, Window.quantity(pumped))
+        .with(RecoveryTest.RATE, run.rate().get()).with(RecoveryTest.PUMPED, Window.quantity(pumped)).with(Window.FROM, Window.quantity(firstTrue()))
         .with(RecoveryTest.TIMES, times).with(RecoveryTest.RESIDUALS, residuals)));
   }
 

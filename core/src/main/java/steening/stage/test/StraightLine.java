@@ -4,6 +4,7 @@ import java.util.List;
 import steening.language.Phrase;
 import steening.language.UnitSystem;
 import steening.number.Elementary;
+import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.Inputs;
@@ -76,6 +77,15 @@ record StraightLine(Term slope, Term start) {
 
   static boolean rises(Term slope) {
     return slope.in(UnitSystem.METRIC) > LEVEL;
+  }
+
+  /** A line always comes out; how far it misses tells whether the readings lie on one. */
+  Phrase misfit(List<Point> used) {
+    Point worst = used.get(0);
+    for (Point point : used) if (miss(point) > miss(worst)) worst = point;
+    return Phrase.of(
+        "The line misses the readings by {0} at most, at {1}.", "La recta se aparta de las lecturas {0} como máximo, a {1}.",
+        new Figure(Length.ofMetres(miss(worst)), Scale.DEPTH), Window.minutes(worst.minutes()));
   }
 
   /** How far the line misses a reading, in metres. */

@@ -8,6 +8,10 @@ import steening.finding.Expectation;
 import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.quantity.Figure;
+import steening.quantity.Scale;
+import steening.quantity.Unit;
+import steening.quantity.Volume;
 import steening.reckoning.Reckoning;
 import steening.stage.Load;
 import steening.stage.Progress;
@@ -21,6 +25,8 @@ import steening.well.Well;
 /** The pumping test. */
 public final class TestStage implements Stage {
   static final String NAME = "test";
+
+  private static final Figure PAIL = new Figure(Volume.of(5, Unit.GALLON), Scale.LIQUID);
 
   @Override
   public String name() {
@@ -87,6 +93,6 @@ public final class TestStage implements Stage {
     if (!well.get(Plan.PART).isMade()) return List.of();
     return List.of(
         new Load(Phrase.of("water-level sounder", "sonda de nivel"), Phrase.same("1"), Optional.empty()),
-        new Load(Phrase.of("pail of 5 gal and a watch", "cubeta de 20 L y un reloj"), Phrase.same("1"), Optional.empty()));
+        new Load(Phrase.of("pail of {0} and a watch", "cubeta de {0} y un reloj", PAIL), Phrase.same("1"), Optional.empty()));
   }
 }
