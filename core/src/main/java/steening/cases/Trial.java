@@ -1,0 +1,122 @@
+package steening.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import steening.field.Field;
+import steening.field.Reading;
+import steening.job.Stages;
+import steening.journal.Body;
+import steening.language.Phrase;
+import steening.language.Reader;
+import steening.number.Decimal;
+import steening.quantity.Notation;
+import steening.quantity.Quantity;
+import steening.quantity.Unit;
+import steening.reckoning.Inputs;
+import steening.reckoning.NotReckonable;
+import steening.reckoning.Outcome;
+import steening.reckoning.Reckoning;
+
+/** One case, tried. */
+final class Trial {
+  private static final int FIGURES = 6;
+  private static final String REFUSED = "refused";
+  private static final Phrase SHOULD_REFUSE = Phrase.of("it was not refused", "no fue rechazado");
+
+  private final Case tried;
+  private final String file;
+
+  private Trial(Case tried, String file) {
+    this.tried = tried;
+    this.file = file;
+  }
+
+  /** A verdict for each expected answer. */
+  static List<Verdict> of(Case tried, String file) {
+    return new Trial(tried, file).verdicts();
+  }
+
+  private List<Verdict> verdicts() {
+    Optional<Reckoning> reckoning = Stages.reckoning(tried.reckoning());
+    if (reckoning.isEmpty()) {
+      return List.of(Verdict.notCovered(
+          tried.id(), file, tried.reckoning(),
+          Phrase.of("there is no reckoning named {0} here", "aquí no hay un cálculo llamado {0}", tried.reckoning())));
+    }
+    try {
+      Outcome outcome = reckoning.get().of(Inputs.of(body(reckoning.get())));
+      if (tried.mustBeRefused()) return List.of(failed("", REFUSED, "", "", SHOULD_REFUSE));
+      List<Verdict> verdicts = new ArrayList<>();
+      for (Expected expected : tried.expected()) verdicts.add(compared(expected, reckoning.get(), outcome));
+      return verdicts;
+    } catch (NotReckonable refused) {
+      return refused(refused.sentence());
+    }
+  }
+
+  /** The inputs as their fields take them from a hand that is sure. */
+  private Body body(Reckoning reckoning) {
+    Body body = Body.EMPTY;
+    for (String name : tried.inputs().keySet()) {
+      if (reckoning.inputs().stream().noneMatch(f -> f.name().equals(name))) {
+        throw new NotReckonable("{0} has no input {1}.", "{0} no tiene el dato {1}.", reckoning.name(), name);
+      }
+    }
+    for (Field field : reckoning.inputs()) {
+      Reading reading = field.read(tried.inputs().get(field.name()), Reader.US_ENGLISH, true);
+      if (reading instanceof Reading.Taken taken) body = body.with(field.name(), taken.text());
+      else if (reading instanceof Reading.Refused refused) throw new NotReckonable(refused.sentence());
+      else if (reading instanceof Reading.Asked asked) throw new NotReckonable(asked.question());
+    }
+    return body;
+  }
+
+  private List<Verdict> refused(Phrase sentence) {
+    if (tried.mustBeRefused()) {
+      return List.of(new Verdict(
+          tried.id(), file, tried.reckoning(), Verdict.Status.PASSED, REFUSED, REFUSED, "", Verdict.NOTHING));
+    }
+    List<Verdict> verdicts = new ArrayList<>();
+    for (Expected expected : tried.expected()) {
+      verdicts.add(failed(expected.answer(), Decimal.shortest(expected.value()), REFUSED, expected.unit(), sentence));
+    }
+    return verdicts;
+  }
+
+  private Verdict compared(Expected expected, Reckoning reckoning, Outcome outcome) {
+    String value = Decimal.shortest(expected.value());
+    boolean declared = reckoning.answers().stream().anyMatch(a -> a.name().equals(expected.answer()));
+    if (!declared || !outcome.answers().containsKey(expected.answer())) {
+      return failed(
+          expected.answer(), value, "", expected.unit(),
+          Phrase.of("{0} gives no {1} for this", "{0} no da {1} en este caso", reckoning.name(), expected.answer()));
+    }
+    Quantity quantity = outcome.quantity(expected.answer());
+    Optional<Unit> unit = Notation.unit(expected.unit(), quantity.dimension());
+    if (unit.isEmpty()) {
+      return failed(
+          expected.answer(), value, "", expected.unit(),
+          Phrase.of("{0} is not measured in \"{1}\"", "{0} no se mide en «{1}»", expected.answer(), expected.unit()));
+    }
+    double got = quantity.in(unit.get());
+    double off = Math.abs(got - Decimal.nearest(expected.value()));
+    String shown = Decimal.significant(got, FIGURES);
+    if (off <= expected.tolerance().around(expected.value(), unit.get())) {
+      return new Verdict(
+          id(expected.answer()), file, tried.reckoning(), Verdict.Status.PASSED, value, shown, expected.unit(), Verdict.NOTHING);
+    }
+    return failed(
+        expected.answer(), value, shown, expected.unit(),
+        Phrase.of("it is outside the tolerance of {0}", "está fuera de la tolerancia de {0}", expected.tolerance()));
+  }
+
+  private Verdict failed(String answer, String expected, String got, String unit, Phrase reason) {
+    return new Verdict(id(answer), file, tried.reckoning(), Verdict.Status.FAILED, expected, got, unit, reason);
+  }
+
+  private String id(String answer) {
+    return tried.expected().size() > 1 ? tried.id() + " " + answer : tried.id();
+  }
+}
