@@ -2,6 +2,7 @@ package steening.bore;
 
 import java.util.List;
 import steening.language.Phrase;
+import steening.number.Decimal;
 import steening.quantity.Dimension;
 import steening.quantity.Length;
 import steening.quantity.Measure;
@@ -50,6 +51,23 @@ public final class Bagged {
         .with(BAGS.name(), filled.roundedUp().named("N", BAGS.label(), BAGS.scale()))
         .with(ORDER.name(), order)
         .with(ORDER_BAGS.name(), order.over(bag).roundedUp().named("M", ORDER_BAGS.label(), ORDER_BAGS.scale()));
+  }
+
+  /** So many bags, said. */
+  public static Phrase said(int bags) {
+    return bags == 1
+        ? Phrase.of("1 bag", "1 saco")
+        : Phrase.of("{0} bags", "{0} sacos", Integer.toString(bags));
+  }
+
+  /** A whole number of bags that was reckoned, said. */
+  public static Phrase said(Quantity bags) {
+    return said((int) bags.coherent());
+  }
+
+  /** Bags that are not whole, to a tenth. */
+  public static Phrase about(Quantity bags) {
+    return Phrase.same(Decimal.fixed(bags.coherent(), 1));
   }
 
   /** One and the overage, which is read in percent: 1 + 0.01 o. */

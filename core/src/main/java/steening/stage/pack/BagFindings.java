@@ -2,6 +2,7 @@ package steening.stage.pack;
 
 import java.util.List;
 import java.util.Optional;
+import steening.bore.Bagged;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
@@ -29,8 +30,8 @@ final class BagFindings {
     if (top.isEmpty()) return Optional.empty();
     Fill.Pour largest = pouring.pack().pours().stream().reduce((a, b) -> b.bags() > a.bags() ? b : a).orElseThrow();
     Finding finding = Finding.of("pack.count", Weight.STOP, PackStage.NAME, Phrase.of(
-            "{0} bags would fill the annulus to {1} above the ground.", "{0} sacos llenarían el espacio anular hasta {1} sobre el terreno.",
-            Integer.toString(pouring.pack().bags()), new Figure(Length.ZERO.minus(top.get()), Scale.DEPTH)))
+            "{0} would fill the annulus to {1} above the ground.", "{0} llenarían el espacio anular hasta {1} sobre el terreno.",
+            Bagged.said(pouring.pack().bags()), new Figure(Length.ZERO.minus(top.get()), Scale.DEPTH)))
         .so(Phrase.of(
             "Count the empty bags, or what is left on the pallet, and correct the entry.",
             "Cuente los sacos vacíos, o los que quedan en la tarima, y corrija el registro."))
@@ -62,9 +63,9 @@ final class BagFindings {
     return other.map(pour -> {
       double ratio = pour.bag().cubicMetres() / plannedBag.cubicMetres();
       Finding finding = Finding.of("pack.bag-size", Weight.LOOK, PackStage.NAME, Phrase.of(
-              "{0} bags of {1} each are {2} of the planned bags of {3}.{4}",
-              "{0} sacos de {1} cada uno son {2} de los sacos planeados de {3}.{4}",
-              Integer.toString(pour.bags()), new Figure(pour.bag(), Scale.VOLUME), number(ratio * pour.bags()),
+              "{0} of {1} each: that is {2} of the planned bags of {3}.{4}",
+              "{0} de {1} cada uno: son {2} de los sacos planeados de {3}.{4}",
+              Bagged.said(pour.bags()), new Figure(pour.bag(), Scale.VOLUME), number(ratio * pour.bags()),
               new Figure(plannedBag, Scale.VOLUME), planned(pouring).map(BagFindings::takes).orElse(Phrase.same(""))))
           .comparing(new Figure(pour.bag(), Scale.VOLUME), new Figure(plannedBag, Scale.VOLUME))
           .so(Phrase.of("Read the bag, and correct the weight or the plan.", "Lea el saco y corrija el peso o el plan."))
@@ -88,7 +89,7 @@ final class BagFindings {
     return PackPlan.volume(pouring.plan()).map(o -> o.quantity("bags-filled").coherent());
   }
 
-  private static Figure number(double value) {
-    return new Figure(new Measure(Dimension.NUMBER, value), Scale.NUMBER);
+  private static Phrase number(double bags) {
+    return Bagged.about(new Measure(Dimension.NUMBER, bags));
   }
 }

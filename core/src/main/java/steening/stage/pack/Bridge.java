@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steening.bore.Bagged;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
@@ -68,9 +69,9 @@ final class Bridge {
     Optional<Outcome> top = Outcome.ifReckonable(() -> Outcome.empty()
         .with("void-top", run.annulus().top("zu", "′", Phrase.of("top of the void", "tope del hueco"), run.from(), hollow)));
     return top.map(o -> (Length) o.quantity("void-top")).map(end -> Phrase.of(
-        "The last {0} bags would make the hole {1} wide. A bridge, most likely: a plug {2} long over a void of {3}, {4} deep.{5}",
-        "Los últimos {0} sacos darían un barreno de {1}. Probablemente un puente: un tapón de {2} sobre un hueco de {3}, {4} de alto.{5}",
-        Integer.toString(tag.bags() - pouring.before(tag).map(Fill.Tag::bags).orElse(0)),
+        "The last {0} would make the hole {1} wide. A bridge, most likely: a plug {2} long over a void of {3}, {4} deep.{5}",
+        "Lo último, {0}, daría un barreno de {1}. Probablemente un puente: un tapón de {2} sobre un hueco de {3}, {4} de alto.{5}",
+        Bagged.said(tag.bags() - pouring.before(tag).map(Fill.Tag::bags).orElse(0)),
         filled.figure("apparent-diameter"),
         new Figure(end.minus(tag.depth()), Scale.DEPTH), new Figure(new Volume(empty), Scale.VOLUME),
         new Figure(run.from().minus(end), Scale.DEPTH), bareScreen(pouring, end, run.from())));

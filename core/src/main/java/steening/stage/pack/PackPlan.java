@@ -29,7 +29,7 @@ final class PackPlan {
     return volume(plan)
         .map(o -> List.of(new Load(
             Phrase.of("pack sand, bags of {0}", "arena de filtro, sacos de {0}", new Figure(plan.bagVolume(), Scale.VOLUME)),
-            Phrase.of("{0} bags", "{0} sacos", o.figure("order-bags")),
+            Bagged.said(o.quantity("order-bags")),
             Optional.of(o))))
         .orElse(List.of());
   }

@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steening.bore.Bagged;
 import steening.language.Phrase;
 import steening.language.Shown;
 import steening.quantity.Figure;
@@ -38,7 +39,7 @@ final class PackSheet {
     Optional<Outcome> planned = PackPlan.volume(plan);
     if (planned.isEmpty()) return sheet;
     Phrase bags = Phrase.of(
-        "{0}, {1} bags", "{0}, {1} sacos", planned.get().figure("volume"), planned.get().figure("bags"));
+        "{0}, {1}", "{0}, {1}", planned.get().figure("volume"), Bagged.said(planned.get().quantity("bags")));
     return sheet.line(Phrase.of("planned", "planeado"), bags, planned.get());
   }
 

@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steening.bore.Bagged;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
@@ -42,9 +43,9 @@ final class TapeFindings {
     pack.lastTag().ifPresent(t -> entries.add(t.entry()));
     entries.add(pack.pours().get(pack.pours().size() - 1).entry());
     return Optional.of(Finding.of("pack.untagged", Weight.LOOK, PackStage.NAME, Phrase.of(
-            "{0} bags went in since the tape was last read; a bridge shows only on the tape.",
-            "Se vertieron {0} sacos desde la última lectura; un puente solo se nota con la sonda.",
-            Integer.toString(since)))
+            "{0} went in since the tape was last read; a bridge shows only on the tape.",
+            "Se vertieron {0} desde la última lectura; un puente solo se nota con la sonda.",
+            Bagged.said(since)))
         .so(Phrase.of("Sound the pack before the next bag.", "Sondee el filtro antes del próximo saco."))
         .from(entries));
   }
@@ -66,16 +67,16 @@ final class TapeFindings {
     boolean same = !rise.isLessThan(Length.ZERO.minus(ExpectedTape.READ_TO));
     Figure found = new Figure(tag.depth(), Scale.DEPTH);
     Figure earlier = new Figure(before.depth(), Scale.DEPTH);
-    String more = Integer.toString(tag.bags() - before.bags());
+    Phrase more = Bagged.said(tag.bags() - before.bags());
     Finding finding = same
         ? Finding.of("pack.repeated", Weight.LOOK, PackStage.NAME, Phrase.of(
-                "The tape reads {0}, as it did {1} bags ago ({2}).", "La sonda lee {0}, igual que hace {1} sacos ({2}).",
+                "The tape reads {0}, as it did {1} ago ({2}).", "La sonda lee {0}, igual que hace {1} ({2}).",
                 found, more, earlier))
             .because(Phrase.of(
                 "The weight may rest on a bridge, or the sand has not settled yet.",
                 "El peso puede estar sobre un puente, o la arena aún no se asienta."))
         : Finding.of("pack.deeper", Weight.LOOK, PackStage.NAME, Phrase.of(
-                "The tape reads {0}, deeper than {2} {1} bags ago.", "La sonda lee {0}, más abajo que {2} hace {1} sacos.",
+                "The tape reads {0}, deeper than {2} {1} ago.", "La sonda lee {0}, más abajo que {2} hace {1}.",
                 found, more, earlier))
             .because(Phrase.of(
                 "A bridge may have broken, the sand ran away, or one of the readings is wrong.",

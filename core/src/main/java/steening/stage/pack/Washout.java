@@ -7,6 +7,7 @@ import steening.bore.Reach;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
+import steening.number.Decimal;
 import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
@@ -43,7 +44,7 @@ final class Washout {
     return Finding.of("pack.washout", Weight.LOOK, PackStage.NAME, Phrase.of(
             "Between {0} and {1} the hole took sand for {2} across; the bit was {3}. That is {4} times what was reckoned.",
             "Entre {0} y {1} el barreno llevó arena para {2} de diámetro; la barrena fue de {3}. Es {4} veces lo calculado.",
-            new Figure(tag.depth(), Scale.DEPTH), new Figure(run.from(), Scale.DEPTH), apparent, drilled, outcome.figure("ratio")))
+            new Figure(tag.depth(), Scale.DEPTH), new Figure(run.from(), Scale.DEPTH), apparent, drilled, Decimal.fixed(outcome.quantity("ratio").coherent(), 2)))
         .comparing(apparent, drilled)
         .because(Phrase.of(
             "A washout, or sand lost into open ground. The log shows whether mud was lost there.",

@@ -2,10 +2,14 @@ package steening.stage.seal;
 
 import java.util.List;
 import steening.field.Kind;
+import steening.finding.Expectation;
+import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.reckoning.Reckoning;
+import steening.stage.Load;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Fill;
 import steening.well.Well;
@@ -49,6 +53,26 @@ public final class SealStage implements Stage {
   }
 
   @Override
+  public List<Finding> findings(Well well) {
+    return SealFindings.of(well);
+  }
+
+  @Override
+  public List<Expectation> expectations(Well well) {
+    return SealExpectations.of(well);
+  }
+
+  @Override
+  public Sheet sheet(Well well) {
+    return SealSheet.of(well);
+  }
+
+  @Override
+  public List<Load> loads(Well well) {
+    return SealLoads.of(well);
+  }
+
+  @Override
   public Progress progress(Well well) {
     Fill grout = well.get(Fill.GROUT);
     boolean begun = grout.isBegun() || well.get(Fill.CHIPS).isBegun() || well.get(Grouting.PART).recipe().isPresent();
@@ -61,6 +85,7 @@ public final class SealStage implements Stage {
     if (!well.get(Fill.GROUT).isBegun()) {
       Fill chips = well.get(Fill.CHIPS);
       if (chips.bagsSinceTag() > 0) return Chips.TAPE.name();
+      if (well.get(Grouting.PART).recipe().isPresent()) return GroutEntries.BATCH.name();
       return (chips.isBegun() ? GroutEntries.MIX : Chips.KIND).name();
     }
     return (Grouted.isDone(well) ? GroutEntries.TAPE : GroutEntries.BATCH).name();

@@ -49,7 +49,7 @@ class PackSlipsTest {
     Finding size = DRILLED.then("pack-bags", "bags", "3", "weight", "50 kg", "sure", "weight").finding("pack.bag-size").orElseThrow();
     assertThat(size.weight()).isEqualTo(Weight.LOOK);
     assertThat(size.text().shownTo(Reader.US_ENGLISH)).isEqualTo(
-        "3 bags of 1.10 ft³ each are 6.614 of the planned bags of 0.50 ft³. The plan takes 13.41.");
+        "3 bags of 1.10 ft³ each: that is 6.6 of the planned bags of 0.50 ft³. The plan takes 13.4.");
     assertThat(size.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("Kilograms for pounds?");
     assertThat(DRILLED.then("pack-bags", "bags", "3", "weight", "50 lb").findings("pack")).isEmpty();
   }

@@ -1,0 +1,85 @@
+package steening.stage.seal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.bore.Bagged;
+import steening.finding.Expectation;
+import steening.language.Phrase;
+import steening.quantity.Figure;
+import steening.quantity.Length;
+import steening.quantity.Scale;
+import steening.reckoning.Outcome;
+import steening.well.CasingString;
+import steening.well.DepthFrom;
+import steening.well.Fill;
+import steening.well.Well;
+
+/** What to expect of the chips and the grout, before it is poured, mixed or sounded. */
+final class SealExpectations {
+  private SealExpectations() {}
+
+  static List<Expectation> of(Well well) {
+    if (Grouted.isDone(well)) return List.of();
+    return Sealing.of(well).map(s -> of(s, well.get(CasingString.PART))).orElse(List.of());
+  }
+
+  private static List<Expectation> of(Sealing sealing, CasingString string) {
+    List<Expectation> expectations = new ArrayList<>();
+    if (!sealing.grout().isBegun()) {
+      if (sealing.chips().bagsSinceTag() > 0) {
+        sealing.chipsTop().ifPresent(o -> expectations.add(tape(
+            Phrase.of("tape on the chips after {0}", "sonda sobre los pellets tras {0}", Bagged.said(sealing.chips().bags())),
+            o, readFromCasing(sealing.chips(), string))));
+      }
+      sealing.planned(Bagged.NO_OVERAGE).ifPresent(o -> expectations.addAll(beforeMixing(o)));
+      return expectations;
+    }
+    if (sealing.grout().bagsSinceTag() > 0) {
+      sealing.expectedTop(sealing.grout().volume()).ifPresent(o -> expectations.add(pumped(sealing, string, o)));
+    }
+    stillNeeded(sealing).ifPresent(o -> expectations.add(new Expectation(
+        Phrase.of("bags of grout still needed", "sacos de lechada que faltan"), o.figure("bags"), Optional.empty(), o)));
+    return expectations;
+  }
+
+  private static List<Expectation> beforeMixing(Outcome planned) {
+    return List.of(
+        new Expectation(Phrase.of("bags of grout, as drilled", "sacos de lechada, según lo perforado"),
+            planned.figure("bags"), Optional.empty(), planned),
+        new Expectation(Phrase.of("water for them", "agua para ellos"), planned.figure("water"), Optional.empty(), planned));
+  }
+
+  private static Expectation pumped(Sealing sealing, CasingString string, Outcome outcome) {
+    Length top = (Length) outcome.quantity(GroutTop.TOP.name());
+    if (!top.isMoreThan(sealing.top())) {
+      return new Expectation(
+          Phrase.of("grout back at the surface by now; its top", "lechada ya de regreso en la superficie; su tope"),
+          new Figure(sealing.top(), Scale.DEPTH), Optional.empty(), outcome);
+    }
+    Phrase what = Phrase.of("tape on the grout after {0}", "sonda sobre la lechada tras {0}", Bagged.said(sealing.grout().bags()));
+    return tape(what, outcome, readFromCasing(sealing.grout(), string));
+  }
+
+  /** As it will be read: from the top of casing where the last reading was. */
+  private static Expectation tape(Phrase what, Outcome outcome, Optional<Length> stickUp) {
+    Length top = (Length) outcome.quantity(GroutTop.TOP.name());
+    return stickUp
+        .map(up -> new Expectation(
+            Phrase.of("{0}, from the top of casing", "{0}, desde la boca del ademe", what),
+            new Figure(top.plus(up), Scale.DEPTH), Optional.empty(), outcome))
+        .orElseGet(() -> new Expectation(what, new Figure(top, Scale.DEPTH), Optional.empty(), outcome));
+  }
+
+  private static Optional<Length> readFromCasing(Fill fill, CasingString string) {
+    return fill.lastTag().filter(t -> t.from() == DepthFrom.TOP_OF_CASING).flatMap(t -> string.stickUp());
+  }
+
+  /** From the last tape at the rate it showed, else from where the grout should stand; none once that is up. */
+  static Optional<Outcome> stillNeeded(Sealing sealing) {
+    Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() == sealing.grout().bags());
+    if (tag.isPresent()) return StillNeeded.above(sealing, tag.get().depth(), sealing.filled(tag.get()));
+    return sealing.expectedTop(sealing.grout().volume())
+        .flatMap(o -> StillNeeded.above(sealing, (Length) o.quantity(GroutTop.TOP.name()), Optional.empty()));
+  }
+}
