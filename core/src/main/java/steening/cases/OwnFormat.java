@@ -12,7 +12,8 @@ import steening.number.Decimal;
 
 /** Cases in the format of docs/case-format.md: one object, or an array of them. */
 final class OwnFormat {
-  private static final List<String> PARTS = List.of("id", "reckoning", "inputs", "expected", "source");
+  private static final List<String> NEEDED = List.of("id", "reckoning", "inputs", "expected", "source");
+  private static final List<String> PARTS = List.of("id", "reckoning", "inputs", "expected", "source", "note");
   private static final List<String> EXPECTED_PARTS = List.of("value", "unit", "tolerance");
 
   private static final String UNNAMED = "?";
@@ -35,7 +36,7 @@ final class OwnFormat {
   private static Case one(JsonObject json) {
     String id = text(json, "id", UNNAMED);
     known(id, json, PARTS);
-    for (String part : PARTS) {
+    for (String part : NEEDED) {
       if (json.get(part) == null) throw wrong(id, "\"" + part + "\" is missing", "falta «" + part + "»");
     }
     Map<String, String> inputs = new LinkedHashMap<>();
