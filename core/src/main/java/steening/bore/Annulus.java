@@ -92,7 +92,8 @@ public record Annulus(Bore hole, Bore pipe) {
         // A volume and an area each in the reader's own units: in metric litres per metre, so a factor stands between.
         Term rise = perLength().times(rest).over(area);
         if (!(rise.in(UnitSystem.US) < HIGHEST)) {
-          throw new NotReckonable("There is no room between hole and pipe.", "No hay espacio entre el barreno y el tubo.");
+          throw new NotReckonable(
+              "There is no room between hole and pipe.", "No hay espacio entre el barreno y el tubo.");
         }
         return from.minus(rise).named(symbol, label, Scale.DEPTH);
       }
@@ -118,7 +119,9 @@ public record Annulus(Bore hole, Bore pipe) {
   /** Stretches between two depths in which neither the hole nor the pipe changes. */
   public List<Reach> pieces(Length from, Length to) {
     if (!to.isMoreThan(from)) {
-      throw new NotReckonable("The lower end must be deeper than the upper end.", "El extremo inferior debe estar más abajo que el superior.");
+      throw new NotReckonable(
+          "The lower end must be deeper than the upper end.",
+          "El extremo inferior debe estar más abajo que el superior.");
     }
     List<Length> ends = new ArrayList<>(hole.changes(from, to));
     for (Length change : pipe.changes(from, to)) if (!ends.contains(change)) ends.add(change);

@@ -20,10 +20,13 @@ import steening.reckoning.Term;
  */
 public final class Bagged {
   public static final Answer VOLUME = new Answer("volume", Phrase.of("volume", "volumen"), Scale.VOLUME);
-  public static final Answer FILLED = new Answer("bags-filled", Phrase.of("that is, in bags", "es decir, en sacos"), Scale.NUMBER);
+  public static final Answer FILLED =
+      new Answer("bags-filled", Phrase.of("that is, in bags", "es decir, en sacos"), Scale.NUMBER);
   public static final Answer BAGS = new Answer("bags", Phrase.of("whole bags", "sacos enteros"), Scale.NUMBER);
-  public static final Answer ORDER = new Answer("order-volume", Phrase.of("volume to load", "volumen a cargar"), Scale.VOLUME);
-  public static final Answer ORDER_BAGS = new Answer("order-bags", Phrase.of("bags to load", "sacos a cargar"), Scale.NUMBER);
+  public static final Answer ORDER =
+      new Answer("order-volume", Phrase.of("volume to load", "volumen a cargar"), Scale.VOLUME);
+  public static final Answer ORDER_BAGS =
+      new Answer("order-bags", Phrase.of("bags to load", "sacos a cargar"), Scale.NUMBER);
   public static final List<Answer> ANSWERS = List.of(VOLUME, FILLED, BAGS, ORDER, ORDER_BAGS);
 
   /** For the hole as drilled and nothing more. */

@@ -13,16 +13,17 @@ import steening.reckoning.Term;
  * What a volume tells of a hole, when it was seen to fill a stretch of the annulus.
  *
  * <p>Da = √((V / (π/4) + d² p) / Δz); V what went in, Δz the stretch, p as much of it as has the pipe in it, d its
- * outside diameter. With pipe all the way: √(d² + V / (π/4 Δz)). Source: geometry; the comparison of placed and computed
- * volume is asked for by California's monitoring-well standards, section 11 (seen). Accuracy: that of the two soundings,
- * which tell on a short stretch: 0.2 ft on 6 ft is 3 % of the volume.
+ * outside diameter. With pipe all the way: √(d² + V / (π/4 Δz)). Source: geometry; the comparison of placed and
+ * computed volume is asked for by California's monitoring-well standards, section 11 (seen). Accuracy: that of the two
+ * soundings, which tell on a short stretch: 0.2 ft on 6 ft is 3 % of the volume.
  *
  * @param top upper end, below ground
  * @param bottom lower end
  */
 public record Filled(Annulus annulus, Length top, Length bottom, Term volume) {
   private static final Phrase RISE = Phrase.of("stretch filled", "tramo llenado");
-  private static final Phrase HOLDS = Phrase.of("what the stretch holds by the drilled size", "lo que cabe en el tramo según lo perforado");
+  private static final Phrase HOLDS =
+      Phrase.of("what the stretch holds by the drilled size", "lo que cabe en el tramo según lo perforado");
   private static final Phrase APPARENT = Phrase.of("apparent diameter", "diámetro aparente");
   private static final Phrase RATIO = Phrase.of("put in over reckoned", "vertido entre calculado");
   private static final Phrase PER_LENGTH = Phrase.of("put in per length", "vertido por longitud");
@@ -49,7 +50,9 @@ public record Filled(Annulus annulus, Length top, Length bottom, Term volume) {
       throw new NotReckonable(
           "The pipe changes its diameter within the stretch.", "El tubo cambia de diámetro dentro del tramo.");
     }
-    if (pipes.isEmpty()) return annulus.apparentDiameter(Length.ZERO, volume, rise).named("Da", APPARENT, Scale.DIAMETER);
+    if (pipes.isEmpty()) {
+      return annulus.apparentDiameter(Length.ZERO, volume, rise).named("Da", APPARENT, Scale.DIAMETER);
+    }
     Reach pipe = pipes.get(0);
     Length inPipe = pipe.to().min(bottom).minus(pipe.from().max(top));
     if (inPipe.equals(bottom.minus(top))) {

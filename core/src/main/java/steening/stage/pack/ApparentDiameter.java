@@ -19,8 +19,8 @@ import steening.well.Plan;
  * How wide the hole must be, going by what it took: a hole narrower than the bit that drilled it means a bridge, a much
  * wider one a washout or a loss.
  *
- * <p>Da = √(d² + V / (π/4 Δz)) and R = V / V₀; see {@link Filled} for symbols, source, accuracy. Range: a stretch that was
- * sounded at both ends.
+ * <p>Da = √(d² + V / (π/4 Δz)) and R = V / V₀; see {@link Filled} for symbols, source, accuracy. Range: a stretch that
+ * was sounded at both ends.
  */
 public final class ApparentDiameter {
   public static final QuantityField HOLE = Plan.HOLE.named("hole");
@@ -39,18 +39,23 @@ public final class ApparentDiameter {
       List.of(HOLE, CASING, RISE, VOLUME),
       List.of(
           new Answer("apparent-diameter", Phrase.of("apparent diameter", "diámetro aparente"), Scale.DIAMETER),
-          new Answer("holds", Phrase.of("what the stretch should hold", "lo que debería caber en el tramo"), Scale.VOLUME),
+          new Answer(
+              "holds", Phrase.of("what the stretch should hold", "lo que debería caber en el tramo"), Scale.VOLUME),
           new Answer("ratio", Phrase.of("put in over reckoned", "vertido entre calculado"), Scale.NUMBER),
           new Answer("per-length", Phrase.of("put in per length", "vertido por longitud"), Scale.CAPACITY)),
       Source.seen(
           "Geometry; comparing placed with computed volume: California monitoring-well standards, section 11.",
-          "Geometría; comparar el volumen vertido con el calculado: normas de California para pozos de monitoreo, sección 11."),
+          "Geometría; comparar el volumen vertido con el calculado: normas de California para pozos de monitoreo,"
+              + " sección 11."),
       List.of(
           Phrase.of(
-              "A stretch with pipe all the way, sounded at both ends.", "Un tramo con tubo en toda su longitud, sondeado en ambos extremos."),
+              "A stretch with pipe all the way, sounded at both ends.",
+              "Un tramo con tubo en toda su longitud, sondeado en ambos extremos."),
           Phrase.of(
-              "Below 0.97 of the bit, a bridge is likely; above 1.15, a washout or a loss (common practice, no source).",
-              "Menos de 0.97 de la barrena: probable puente; más de 1.15: socavación o pérdida (práctica común, sin fuente).")),
+              "Below 0.97 of the bit, a bridge is likely; above 1.15, a washout or a loss (common practice, no"
+                  + " source).",
+              "Menos de 0.97 de la barrena: probable puente; más de 1.15: socavación o pérdida (práctica común, sin"
+                  + " fuente).")),
       ApparentDiameter::reckon);
 
   private ApparentDiameter() {}

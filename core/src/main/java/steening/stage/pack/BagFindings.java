@@ -26,11 +26,13 @@ final class BagFindings {
   static Optional<Finding> count(Pouring pouring) {
     if (!pouring.pack().isBegun()) return Optional.empty();
     Optional<Outcome> outcome = Outcome.ifReckonable(() -> pouring.with(0).expected(Optional.empty()));
-    Optional<Length> top = outcome.map(o -> (Length) o.quantity(ExpectedTape.TAPE.name())).filter(z -> z.isLessThan(Length.ZERO));
+    Optional<Length> top = outcome.map(o -> (Length) o.quantity(ExpectedTape.TAPE.name()))
+        .filter(z -> z.isLessThan(Length.ZERO));
     if (top.isEmpty()) return Optional.empty();
     Fill.Pour largest = pouring.pack().pours().stream().reduce((a, b) -> b.bags() > a.bags() ? b : a).orElseThrow();
     Finding finding = Finding.of("pack.count", Weight.STOP, PackStage.NAME, Phrase.of(
-            "{0} would fill the annulus to {1} above the ground.", "{0} llenarían el espacio anular hasta {1} sobre el terreno.",
+            "{0} would fill the annulus to {1} above the ground.",
+            "{0} llenarían el espacio anular hasta {1} sobre el terreno.",
             Bagged.said(pouring.pack().bags()), new Figure(Length.ZERO.minus(top.get()), Scale.DEPTH)))
         .so(Phrase.of(
             "Count the empty bags, or what is left on the pallet, and correct the entry.",
@@ -59,7 +61,8 @@ final class BagFindings {
   /** The bags of one lot are far from the planned size. */
   static Optional<Finding> size(Pouring pouring) {
     Volume plannedBag = pouring.plan().bagVolume();
-    Optional<Fill.Pour> other = pouring.pack().pours().stream().filter(p -> isAnother(p.bag(), plannedBag)).reduce((a, b) -> b);
+    Optional<Fill.Pour> other = pouring.pack().pours().stream().filter(p -> isAnother(p.bag(), plannedBag))
+        .reduce((a, b) -> b);
     return other.map(pour -> {
       double ratio = pour.bag().cubicMetres() / plannedBag.cubicMetres();
       Finding finding = Finding.of("pack.bag-size", Weight.LOOK, PackStage.NAME, Phrase.of(
@@ -68,7 +71,8 @@ final class BagFindings {
               Bagged.said(pour.bags()), new Figure(pour.bag(), Scale.VOLUME), number(ratio * pour.bags()),
               new Figure(plannedBag, Scale.VOLUME), planned(pouring).map(BagFindings::takes).orElse(Phrase.same(""))))
           .comparing(new Figure(pour.bag(), Scale.VOLUME), new Figure(plannedBag, Scale.VOLUME))
-          .so(Phrase.of("Read the bag, and correct the weight or the plan.", "Lea el saco y corrija el peso o el plan."))
+          .so(Phrase.of(
+              "Read the bag, and correct the weight or the plan.", "Lea el saco y corrija el peso o el plan."))
           .from(List.of(pour.entry()));
       boolean kilograms = ratio > 2.0 && ratio < 2.4;
       return kilograms ? finding.because(Phrase.of("Kilograms for pounds?", "¿Kilogramos en vez de libras?")) : finding;

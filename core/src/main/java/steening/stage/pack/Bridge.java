@@ -22,11 +22,14 @@ final class Bridge {
 
   private Bridge() {}
 
-  /** What speaks for a bridge under the last tape, the whole pack first and then the last lot; none where nothing does. */
+  /**
+   * What speaks for a bridge under the last tape, the whole pack first and then the last lot; none where nothing does.
+   */
   static Optional<Outcome> evidence(Pouring pouring) {
     Optional<Fill.Tag> tag = pouring.pack().lastTag().filter(t -> t.bags() > 0);
     if (tag.isEmpty()) return Optional.empty();
-    return likely(pouring.upTo(tag.get()), tag.get()).or(() -> pouring.since(tag.get()).flatMap(r -> likely(r, tag.get())));
+    return likely(pouring.upTo(tag.get()), tag.get())
+        .or(() -> pouring.since(tag.get()).flatMap(r -> likely(r, tag.get())));
   }
 
   private static Optional<Outcome> likely(Run run, Fill.Tag tag) {
@@ -55,7 +58,8 @@ final class Bridge {
         "Only swelling clay or a caved wall could narrow a hole so: ask the log.",
         "Solo una arcilla que hincha o un derrumbe estrecharía así el barreno: consulte el registro.");
     return Optional.of(pouring.lately(tag))
-        .flatMap(run -> Outcome.ifReckonable(() -> run.filled(tag.depth()).outcome()).flatMap(o -> hanging(pouring, run, tag, o)))
+        .flatMap(run ->
+            Outcome.ifReckonable(() -> run.filled(tag.depth()).outcome()).flatMap(o -> hanging(pouring, run, tag, o)))
         .map(hanging -> Phrase.of("{0} {1}", "{0} {1}", hanging, wall))
         .orElse(Phrase.of("A bridge, most likely. {0}", "Probablemente un puente. {0}", wall));
   }
@@ -67,10 +71,13 @@ final class Bridge {
     if (empty <= 0) return Optional.empty();
     Term hollow = filled.term("holds").minus(put).named("U", Phrase.of("void", "hueco"), Scale.VOLUME);
     Optional<Outcome> top = Outcome.ifReckonable(() -> Outcome.empty()
-        .with("void-top", run.annulus().top("zu", "′", Phrase.of("top of the void", "tope del hueco"), run.from(), hollow)));
+        .with("void-top",
+            run.annulus().top("zu", "′", Phrase.of("top of the void", "tope del hueco"), run.from(), hollow)));
     return top.map(o -> (Length) o.quantity("void-top")).map(end -> Phrase.of(
-        "The last {0} would make the hole {1} wide. A bridge, most likely: a plug {2} long over a void of {3}, {4} deep.{5}",
-        "Lo último, {0}, daría un barreno de {1}. Probablemente un puente: un tapón de {2} sobre un hueco de {3}, {4} de alto.{5}",
+        "The last {0} would make the hole {1} wide. A bridge, most likely: a plug {2} long over a void of {3}, {4}"
+            + " deep.{5}",
+        "Lo último, {0}, daría un barreno de {1}. Probablemente un puente: un tapón de {2} sobre un hueco de {3}, {4}"
+            + " de alto.{5}",
         Bagged.said(tag.bags() - pouring.before(tag).map(Fill.Tag::bags).orElse(0)),
         filled.figure("apparent-diameter"),
         new Figure(end.minus(tag.depth()), Scale.DEPTH), new Figure(new Volume(empty), Scale.VOLUME),
@@ -94,9 +101,11 @@ final class Bridge {
             new Figure(((Length) expected.quantity()).plus(up), Scale.DEPTH)))
         .orElse(Phrase.of("{0}", "{0}", expected));
     return Phrase.of(
-        "Stop pouring; no chips, no grout on it. Break it with water or air inside the screen, or jet down the tremie, and"
+        "Stop pouring; no chips, no grout on it. Break it with water or air inside the screen, or jet down the"
+            + " tremie, and"
             + " stand clear of the casing while pressure is on. Then sound again: the tape should find {0}.",
-        "Deje de verter; ni pellets ni lechada encima. Rómpalo con agua o aire dentro de la rejilla, o con chorro por la"
+        "Deje de verter; ni pellets ni lechada encima. Rómpalo con agua o aire dentro de la rejilla, o con chorro por"
+            + " la"
             + " tremie, lejos de la boca mientras haya presión. Sondee de nuevo: la sonda debe hallar {0}.",
         tape);
   }

@@ -24,14 +24,15 @@ import steening.well.Plan;
  *
  * <p>z = z₀ − V / A, reach by reach from the bottom of the hole up: the full bore below the string, the annulus above;
  * V = n b. Give or take w = 2 √((0.04 V/A)² + t²); z depth of the top, z₀ of the bottom, A volume per length, n bags of
- * volume b, t how well a tape is read. Source: geometry; the 4 % for the volume of the bags and of the hole together and
- * the 0.2 ft for the tape are common practice, no source. Range: a hole near the size it was drilled.
+ * volume b, t how well a tape is read. Source: geometry; the 4 % for the volume of the bags and of the hole together
+ * and the 0.2 ft for the tape are common practice, no source. Range: a hole near the size it was drilled.
  */
 public final class ExpectedTape {
   public static final BoreField HOLE = PackVolume.HOLE;
   public static final QuantityField CASING = PackVolume.CASING;
   public static final QuantityField STRING_BOTTOM = PackVolume.STRING_BOTTOM;
-  public static final QuantityField BOTTOM = Plan.DEPTH.named("bottom").labelled("bottom of the hole", "fondo del barreno");
+  public static final QuantityField BOTTOM = Plan.DEPTH.named("bottom")
+      .labelled("bottom of the hole", "fondo del barreno");
   public static final CountField BAGS = PackBags.BAGS;
   public static final QuantityField BAG_VOLUME = PackVolume.BAG_VOLUME;
   public static final QuantityField STICK_UP = Plan.STICK_UP.optional();
@@ -42,9 +43,11 @@ public final class ExpectedTape {
   /** Bags and hole together, as a share of the volume (common practice, no source). */
   static final double UNEVEN = 0.04;
 
-  static final Answer TAPE = new Answer("tape", Phrase.of("expected tape, below ground", "lectura esperada, bajo el terreno"), Scale.DEPTH);
+  static final Answer TAPE =
+      new Answer("tape", Phrase.of("expected tape, below ground", "lectura esperada, bajo el terreno"), Scale.DEPTH);
   static final Answer READING =
-      new Answer("reading", Phrase.of("the same from the top of casing", "la misma desde la boca del ademe"), Scale.DEPTH);
+      new Answer(
+          "reading", Phrase.of("the same from the top of casing", "la misma desde la boca del ademe"), Scale.DEPTH);
   static final Answer SPREAD =
       new Answer("deviation", Phrase.of("one standard deviation", "una desviación estándar"), Scale.DEPTH);
   static final Answer BAND = new Answer("give-or-take", Phrase.of("give or take", "más o menos"), Scale.DEPTH);
@@ -61,8 +64,10 @@ public final class ExpectedTape {
       List.of(
           Phrase.of("A hole near the size it was drilled.", "Un barreno cercano a su diámetro perforado."),
           Phrase.of(
-              "Sand that has settled: fine grains fall 100 ft of water in about 40 minutes, coarse in 5 (from memory, good to 25 %).",
-              "Arena ya asentada: los granos finos caen 30 m de agua en unos 40 minutos, los gruesos en 5 (de memoria, al 25 %).")),
+              "Sand that has settled: fine grains fall 100 ft of water in about 40 minutes, coarse in 5 (from memory,"
+                  + " good to 25 %).",
+              "Arena ya asentada: los granos finos caen 30 m de agua en unos 40 minutos, los gruesos en 5 (de"
+                  + " memoria, al 25 %).")),
       ExpectedTape::reckon);
 
   static final Phrase POURED = Phrase.of("put in", "vertido");
@@ -99,10 +104,12 @@ public final class ExpectedTape {
     Length height = ((Length) tape.quantity()).max(shallowest(annulus)).min(bottom);
     Term uneven =
         Term.number(UNEVEN).times(Annulus.perLength()).times(volume).over(annulus.capacityAbove("A", height));
-    Term read = Term.given("t", Phrase.of("how well a tape is read", "qué tan bien se lee la sonda"), Scale.DEPTH, READ_TO);
+    Term read =
+        Term.given("t", Phrase.of("how well a tape is read", "qué tan bien se lee la sonda"), Scale.DEPTH, READ_TO);
     Term readings = tapes == 1 ? read.squared() : Term.number(tapes).times(read.squared());
     Term spread = uneven.squared().plus(readings).squareRoot().named("s", SPREAD.label(), Scale.DEPTH);
-    return outcome.with(SPREAD.name(), spread).with(BAND.name(), Term.number(2).times(spread).named("w", BAND.label(), Scale.DEPTH));
+    return outcome.with(SPREAD.name(), spread)
+        .with(BAND.name(), Term.number(2).times(spread).named("w", BAND.label(), Scale.DEPTH));
   }
 
   /** A pack that would stand above the top of the hole is judged by what the hole is like there. */

@@ -12,8 +12,9 @@ import steening.well.Fill;
 import steening.well.Plan;
 
 /**
- * How high the pack stands above the screen. Three to five feet is common practice, no source; published rules range from
- * at least 10 ft (TM 5-813-1) to at most 5 ft (UFGS 02521, contaminated sites), both seen: the plan says what holds.
+ * How high the pack stands above the screen. Three to five feet is common practice, no source; published rules range
+ * from at least 10 ft (TM 5-813-1) to at most 5 ft (UFGS 02521, contaminated sites), both seen: the plan says what
+ * holds.
  */
 final class HeightFindings {
   private HeightFindings() {}
@@ -28,7 +29,9 @@ final class HeightFindings {
     if (tag.isEmpty() || pouring.screenTop().isEmpty()) return Optional.empty();
     Length above = pouring.screenTop().get().minus(tag.get().depth());
     boolean finished = sealed || tag.get().bags() == pouring.pack().bags() && isAllIn(pouring);
-    if (above.isLessThan(Length.ZERO)) return finished ? Optional.of(shortOfScreen(pouring, tag.get(), above)) : Optional.empty();
+    if (above.isLessThan(Length.ZERO)) {
+      return finished ? Optional.of(shortOfScreen(pouring, tag.get(), above)) : Optional.empty();
+    }
     Length least = pouring.plan().packAboveLeast();
     if (above.isLessThan(least)) return finished ? Optional.of(low(tag.get(), above, least)) : Optional.empty();
     Length most = pouring.plan().packAboveMost();
@@ -54,9 +57,11 @@ final class HeightFindings {
             "El filtro está a {0}, más abajo que el tope de la rejilla a {1}: {2} de rejilla sin arena.",
             found, screen, new Figure(Length.ZERO.minus(above), Scale.DEPTH)))
         .comparing(found, screen)
-        .because(Phrase.of("A washout, a loss, or bags still to pour.", "Una socavación, una pérdida, o sacos por verter."))
+        .because(
+            Phrase.of("A washout, a loss, or bags still to pour.", "Una socavación, una pérdida, o sacos por verter."))
         .so(Phrase.of(
-            "Add sand and sound again before anything is put on it.", "Agregue arena y sondee de nuevo antes de poner algo encima."))
+            "Add sand and sound again before anything is put on it.",
+            "Agregue arena y sondee de nuevo antes de poner algo encima."))
         .from(List.of(tag.entry()));
   }
 

@@ -28,7 +28,9 @@ final class PackFindings {
     BagFindings.size(pouring).ifPresent(findings::add);
     Optional<Finding> odd = TapeFindings.odd(pouring);
     odd.ifPresent(findings::add);
-    if (miscounted.isPresent() || odd.filter(f -> TapeFindings.IMPOSSIBLE.contains(f.code())).isPresent()) return findings;
+    if (miscounted.isPresent() || odd.filter(f -> TapeFindings.IMPOSSIBLE.contains(f.code())).isPresent()) {
+      return findings;
+    }
     Optional<Finding> bridge = Bridge.finding(pouring);
     bridge.ifPresent(findings::add);
     if (bridge.isPresent()) return findings;

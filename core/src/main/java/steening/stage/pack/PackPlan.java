@@ -28,7 +28,8 @@ final class PackPlan {
   static List<Load> loads(Plan plan) {
     return volume(plan)
         .map(o -> List.of(new Load(
-            Phrase.of("pack sand, bags of {0}", "arena de filtro, sacos de {0}", new Figure(plan.bagVolume(), Scale.VOLUME)),
+            Phrase.of(
+                "pack sand, bags of {0}", "arena de filtro, sacos de {0}", new Figure(plan.bagVolume(), Scale.VOLUME)),
             Bagged.said(o.quantity("order-bags")),
             Optional.of(o))))
         .orElse(List.of());

@@ -47,7 +47,8 @@ final class PackSheet {
     Sheet with = sheet;
     if (pouring.pack().top().isPresent()) {
       Length top = pouring.pack().top().get();
-      with = with.line(Phrase.of("top of the pack, sounded", "tope del filtro, sondeado"), new Figure(top, Scale.DEPTH));
+      with =
+          with.line(Phrase.of("top of the pack, sounded", "tope del filtro, sondeado"), new Figure(top, Scale.DEPTH));
       Optional<Length> above = pouring.screenTop().map(s -> s.minus(top));
       if (above.isPresent()) {
         with = with.line(Phrase.of("above the screen", "sobre la rejilla"), new Figure(above.get(), Scale.DEPTH));
@@ -57,12 +58,14 @@ final class PackSheet {
         .flatMap(t -> Outcome.ifReckonable(() -> pouring.lately(t).filled(t.depth()).outcome()));
     if (lately.isPresent()) {
       with = with.line(
-          Phrase.of("apparent diameter, last lot", "diámetro aparente, último tramo"), lately.get().figure("apparent-diameter"), lately.get());
+          Phrase.of("apparent diameter, last lot", "diámetro aparente, último tramo"),
+          lately.get().figure("apparent-diameter"), lately.get());
     }
     Optional<Outcome> left = PackExpectations.toPlannedTop(pouring);
     if (pouring.pack().isBegun() && left.isPresent()) {
       with = with.line(
-          Phrase.of("bags still needed to the planned top", "sacos que faltan hasta el tope planeado"), left.get().figure("bags"), left.get());
+          Phrase.of("bags still needed to the planned top", "sacos que faltan hasta el tope planeado"),
+          left.get().figure("bags"), left.get());
     }
     return with.table(
         Phrase.of("Bags and tape", "Sacos y sonda"),

@@ -56,7 +56,9 @@ public final class PackStage implements Stage {
     return PackExpectations.of(well);
   }
 
-  /** Done when something stands on it, or when the next bag would rise above the planned top by more than half of it. */
+  /**
+   * Done when something stands on it, or when the next bag would rise above the planned top by more than half of it.
+   */
   @Override
   public Progress progress(Well well) {
     Fill pack = well.get(Fill.PACK);

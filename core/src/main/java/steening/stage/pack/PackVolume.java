@@ -20,9 +20,10 @@ import steening.well.Plan;
 /**
  * How much pack a well takes, and how many bags to load.
  *
- * <p>V = π/4 (D² − d²) h round the pipe and π/4 D² h below it; n = V / b; loaded: V (1 + o) / b, rounded up. V volume, D
- * hole, d pipe, h length, b volume of a bag, o overage. Source: geometry; 100 lb of pack sand to the cubic foot from a
- * supplier's technical bulletin (seen). Range: a round hole. Accuracy: 5 % in the bag; washouts are what overage is for.
+ * <p>V = π/4 (D² − d²) h round the pipe and π/4 D² h below it; n = V / b; loaded: V (1 + o) / b, rounded up. V volume,
+ * D hole, d pipe, h length, b volume of a bag, o overage. Source: geometry; 100 lb of pack sand to the cubic foot from
+ * a supplier's technical bulletin (seen). Range: a round hole. Accuracy: 5 % in the bag; washouts are what overage is
+ * for.
  */
 public final class PackVolume {
   public static final BoreField HOLE = BoreField.of("hole", Plan.HOLE, Plan.DEPTH);
@@ -48,9 +49,11 @@ public final class PackVolume {
           "Geometría. 100 lb (45.4 kg) de arena llenan 0.0283 m³ (1 ft³): boletín técnico de un proveedor."),
       List.of(
           Phrase.of(
-              "Without a bag volume, half a cubic foot: 50 lb; good to 5 %.", "Sin volumen de saco, 0.0142 m³: 22.7 kg; bueno al 5 %."),
+              "Without a bag volume, half a cubic foot: 50 lb; good to 5 %.",
+              "Sin volumen de saco, 0.0142 m³: 22.7 kg; bueno al 5 %."),
           Phrase.of(
-              "Without an overage, the hole as drilled takes it and nothing more.", "Sin excedente, lo que lleva el barreno perforado y nada más."),
+              "Without an overage, the hole as drilled takes it and nothing more.",
+              "Sin excedente, lo que lleva el barreno perforado y nada más."),
           Phrase.of(
               "Without a string bottom, the pipe reaches the bottom of the pack.",
               "Sin fondo de columna, el tubo llega hasta el fondo del filtro.")),
@@ -63,6 +66,7 @@ public final class PackVolume {
     Length stringBottom = inputs.find(STRING_BOTTOM).map(q -> (Length) q).orElse(to);
     Bore pipe = Bore.straight(inputs.length(CASING), Length.ZERO, stringBottom);
     Quantity overage = inputs.find(OVERAGE).orElse(Bagged.NO_OVERAGE);
-    return Bagged.of(new Annulus(inputs.value(HOLE), pipe), inputs.length(FROM), to, inputs.find(BAG_VOLUME).orElse(BAG), overage);
+    return Bagged.of(
+        new Annulus(inputs.value(HOLE), pipe), inputs.length(FROM), to, inputs.find(BAG_VOLUME).orElse(BAG), overage);
   }
 }

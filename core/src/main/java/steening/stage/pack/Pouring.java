@@ -48,7 +48,8 @@ record Pouring(Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan 
   /** What went in between a tag and the last one at a smaller count of bags; none where that is the first of all. */
   Optional<Run> since(Fill.Tag tag) {
     return before(tag).map(b ->
-        new Run(annulus, b.depth(), true, volume(tag.bags() - b.bags(), tag.poured().minus(b.poured()), 0, Volume.NONE)));
+        new Run(
+            annulus, b.depth(), true, volume(tag.bags() - b.bags(), tag.poured().minus(b.poured()), 0, Volume.NONE)));
   }
 
   /** From the bottom where nothing was sounded in between. */
@@ -85,7 +86,8 @@ record Pouring(Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan 
   }
 
   Optional<Length> screenBottom() {
-    return string.screens().stream().map(Screen::bottom).max(Length::compareTo).or(() -> plan.length(Plan.SCREEN_BOTTOM));
+    return string.screens().stream().map(Screen::bottom).max(Length::compareTo)
+        .or(() -> plan.length(Plan.SCREEN_BOTTOM));
   }
 
   Optional<Length> plannedTop() {
@@ -98,7 +100,8 @@ record Pouring(Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan 
     if (!alike) return Term.given("V", ExpectedTape.POURED, Scale.VOLUME, volume.plus(bag.times(more)));
     Volume each = bags == 0 ? bag : volume.times(1.0 / bags);
     return ExpectedTape.poured(
-        Inputs.count("n", PackBags.BAGS.label(), bags + more), Term.given("b", PackBags.BAG_VOLUME.label(), Scale.VOLUME, each));
+        Inputs.count("n", PackBags.BAGS.label(), bags + more),
+        Term.given("b", PackBags.BAG_VOLUME.label(), Scale.VOLUME, each));
   }
 
   /** Apart by less than the rounding of a division. */

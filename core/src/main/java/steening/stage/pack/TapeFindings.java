@@ -30,8 +30,10 @@ final class TapeFindings {
             "La sonda leyó {0} desde la boca del ademe, pero no se sabía a qué altura estaba sobre el terreno.",
             new Figure(sounding.reading(), Scale.DEPTH)))
         .so(Phrase.of(
-            "Enter when the string was set, with its stick-up, before this reading; or give the reading from the ground.",
-            "Registre antes de esta lectura la colocación de la columna con su altura sobre el terreno, o dé la lectura desde el terreno."))
+            "Enter when the string was set, with its stick-up, before this reading; or give the reading from the"
+                + " ground.",
+            "Registre antes de esta lectura la colocación de la columna con su altura sobre el terreno, o dé la"
+                + " lectura desde el terreno."))
         .from(List.of(sounding.entry()));
   }
 
@@ -82,7 +84,9 @@ final class TapeFindings {
                 "A bridge may have broken, the sand ran away, or one of the readings is wrong.",
                 "Puede haberse roto un puente, haberse ido la arena, o una de las lecturas está mal."));
     return Optional.of(finding
-        .so(Phrase.of("Wait, lift the weight, let it drop and read again.", "Espere, levante el peso, déjelo caer y lea de nuevo."))
+        .so(Phrase.of(
+            "Wait, lift the weight, let it drop and read again.",
+            "Espere, levante el peso, déjelo caer y lea de nuevo."))
         .from(List.of(before.entry(), tag.entry())));
   }
 
@@ -100,10 +104,13 @@ final class TapeFindings {
     Figure found = new Figure(tag.depth(), Scale.DEPTH);
     Figure hole = new Figure(bottom, Scale.DEPTH);
     return Finding.of("pack.below-hole", Weight.LOOK, PackStage.NAME, Phrase.of(
-            "The tape reads {0}, but the hole is {1} deep.", "La sonda lee {0}, pero el barreno tiene {1} de profundidad.",
+            "The tape reads {0}, but the hole is {1} deep.",
+            "La sonda lee {0}, pero el barreno tiene {1} de profundidad.",
             found, hole))
         .comparing(found, hole)
-        .so(Phrase.of("Read it again, or correct the depth of the hole.", "Léala de nuevo, o corrija la profundidad del barreno."))
+        .so(Phrase.of(
+            "Read it again, or correct the depth of the hole.",
+            "Léala de nuevo, o corrija la profundidad del barreno."))
         .from(List.of(tag.entry()));
   }
 }

@@ -42,9 +42,12 @@ final class Washout {
     Figure drilled = new Figure(bit, Scale.DIAMETER);
     List<String> entries = pouring.before(tag).map(b -> List.of(b.entry(), tag.entry())).orElse(List.of(tag.entry()));
     return Finding.of("pack.washout", Weight.LOOK, PackStage.NAME, Phrase.of(
-            "Between {0} and {1} the hole took sand for {2} across; the bit was {3}. That is {4} times what was reckoned.",
-            "Entre {0} y {1} el barreno llevó arena para {2} de diámetro; la barrena fue de {3}. Es {4} veces lo calculado.",
-            new Figure(tag.depth(), Scale.DEPTH), new Figure(run.from(), Scale.DEPTH), apparent, drilled, Decimal.fixed(outcome.quantity("ratio").coherent(), 2)))
+            "Between {0} and {1} the hole took sand for {2} across; the bit was {3}. That is {4} times what was"
+                + " reckoned.",
+            "Entre {0} y {1} el barreno llevó arena para {2} de diámetro; la barrena fue de {3}. Es {4} veces lo"
+                + " calculado.",
+            new Figure(tag.depth(), Scale.DEPTH), new Figure(run.from(), Scale.DEPTH), apparent, drilled,
+            Decimal.fixed(outcome.quantity("ratio").coherent(), 2)))
         .comparing(apparent, drilled)
         .because(Phrase.of(
             "A washout, or sand lost into open ground. The log shows whether mud was lost there.",

@@ -13,7 +13,8 @@ import steening.quantity.Volume;
  * @param returned whether it came back at the surface, where somebody said so
  */
 record Batch(
-    Recipe recipe, int bags, Volume water, Optional<Density> weighed, Optional<Boolean> returned, Moment at, String entry) {
+    Recipe recipe, int bags, Volume water, Optional<Density> weighed, Optional<Boolean> returned, Moment at,
+    String entry) {
   Volume volume() {
     return recipe.grains(bags).plus(water);
   }

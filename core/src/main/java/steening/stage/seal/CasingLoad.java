@@ -26,12 +26,13 @@ import steening.well.Well;
  *
  * @param column height of the grout
  */
-record CasingLoad(Recipe recipe, Density grout, Length outside, Length inside, Length column, boolean isClosed, double safety) {
+record CasingLoad(
+    Recipe recipe, Density grout, Length outside, Length inside, Length column, boolean isClosed, double safety) {
   private static final Density EMPTY = new Density(0);
 
   /**
-   * Cement warms the casing by 17 to 26 °F round 1.5 in of grout, and up to 180 °F in a washout: Johnson, Kurt and Dunham
-   * 1980, Ground Water (abstract, seen). Taken: 26 °F above the 73 °F of the ratings.
+   * Cement warms the casing by 17 to 26 °F round 1.5 in of grout, and up to 180 °F in a washout: Johnson, Kurt and
+   * Dunham 1980, Ground Water (abstract, seen). Taken: 26 °F above the 73 °F of the ratings.
    */
   private static final Quantity WARMED = Measure.of(99, Unit.FAHRENHEIT);
 
@@ -40,7 +41,8 @@ record CasingLoad(Recipe recipe, Density grout, Length outside, Length inside, L
     Plan plan = well.get(Plan.PART);
     Optional<Length> outside = string.outside().or(() -> plan.length(Plan.CASING_OUTSIDE));
     Optional<Length> inside = string.inside().or(plan::casingInside);
-    Optional<Length> column = Sealing.of(well).map(s -> s.bottom().minus(s.top())).filter(c -> c.isMoreThan(Length.ZERO));
+    Optional<Length> column = Sealing.of(well).map(s -> s.bottom().minus(s.top()))
+        .filter(c -> c.isMoreThan(Length.ZERO));
     Recipe recipe = Grouting.recipe(well);
     Optional<Density> grout = Outcome.ifReckonable(() -> GroutMix.of(recipe)).map(o -> (Density) o.quantity("density"));
     if (outside.isEmpty() || inside.isEmpty() || column.isEmpty() || grout.isEmpty()) return Optional.empty();
@@ -81,7 +83,8 @@ record CasingLoad(Recipe recipe, Density grout, Length outside, Length inside, L
 
   /** It is pressed in, even full of water. */
   Optional<Finding> collapse() {
-    return pressed().filter(o -> o.answers().containsKey("safety") && o.quantity("safety").coherent() < safety).map(o -> {
+    return pressed().filter(o -> o.answers().containsKey("safety") && o.quantity("safety").coherent() < safety)
+        .map(o -> {
       Figure load = o.figure("differential");
       Figure bears = o.figure("rating-b");
       return Finding.of("seal.collapse", Weight.STOP, SealStage.NAME, Phrase.of(
@@ -90,10 +93,12 @@ record CasingLoad(Recipe recipe, Density grout, Length outside, Length inside, L
               new Figure(column, Scale.DEPTH), load, bears))
           .comparing(load, bears)
           .because(Phrase.of(
-              "That is less than the safety wanted, with the casing full.", "Es menos que la seguridad deseada, con el ademe lleno."))
+              "That is less than the safety wanted, with the casing full.",
+              "Es menos que la seguridad deseada, con el ademe lleno."))
           .so(Phrase.of(
               "Place it in lifts of at most {0}, each set before the next; keep the casing full.",
-              "Colóquela en etapas de a lo más {0}, cada una fraguada antes de la otra; mantenga lleno el ademe.", o.figure("max-column")))
+              "Colóquela en etapas de a lo más {0}, cada una fraguada antes de la otra; mantenga lleno el ademe.",
+              o.figure("max-column")))
           .shownBy(o).from(recipe.entries());
     });
   }
@@ -103,7 +108,8 @@ record CasingLoad(Recipe recipe, Density grout, Length outside, Length inside, L
     if (recipe.material() != DryGrout.CEMENT) return Optional.empty();
     return uplift().map(force -> Finding.of("seal.uplift", Weight.LOOK, SealStage.NAME, Phrase.of(
             "While this cement is liquid it lifts the closed casing, full of water, with {0}.",
-            "Mientras este cemento está líquido levanta el ademe cerrado, lleno de agua, con {0}.", new Figure(force, Scale.WEIGHT)))
+            "Mientras este cemento está líquido levanta el ademe cerrado, lleno de agua, con {0}.",
+            new Figure(force, Scale.WEIGHT)))
         .so(Phrase.of(
             "Hold it down: chain it to the rig before pumping, and leave it so until the cement has set.",
             "Sujételo: encadénelo al equipo antes de bombear y déjelo así hasta que fragüe."))
@@ -114,7 +120,8 @@ record CasingLoad(Recipe recipe, Density grout, Length outside, Length inside, L
   Optional<Finding> heat() {
     if (recipe.material() != DryGrout.CEMENT) return Optional.empty();
     return Optional.of(Finding.of("seal.heat", Weight.NOTE, SealStage.NAME, Phrase.of(
-            "Setting cement warms plastic casing, most of all in a washout.", "El cemento al fraguar calienta el ademe plástico, sobre todo en una socavación."))
+            "Setting cement warms plastic casing, most of all in a washout.",
+            "El cemento al fraguar calienta el ademe plástico, sobre todo en una socavación."))
         .so(Phrase.of(
             "No quick-setting cement. Keep the casing full of water, better circulating, until it has set.",
             "Nada de cemento rápido. Mantenga el ademe lleno de agua, mejor circulando, hasta que fragüe."))

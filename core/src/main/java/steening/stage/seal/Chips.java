@@ -21,7 +21,8 @@ final class Chips {
   static final Kind KIND = Kind.of("chips", Phrase.of("Chips poured", "Pellets vertidos"), BAGS, BAG_VOLUME);
 
   static final Kind TAPE =
-      Kind.of("chips-tape", Phrase.of("Tape on the chips", "Sonda sobre los pellets"), Sounding.READING, DepthFrom.FIELD);
+      Kind.of(
+          "chips-tape", Phrase.of("Tape on the chips", "Sonda sobre los pellets"), Sounding.READING, DepthFrom.FIELD);
 
   private Chips() {}
 

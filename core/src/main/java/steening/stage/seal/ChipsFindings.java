@@ -33,11 +33,13 @@ final class ChipsFindings {
     Figure found = new Figure(tag.get().depth(), Scale.DEPTH);
     Figure should = new Figure(top, Scale.DEPTH);
     return Optional.of(Finding.of("seal.chips-bridged", Weight.LOOK, SealStage.NAME, Phrase.of(
-            "After {0} the tape finds the chips at {1}; {2} was expected.", "Tras {0} la sonda halla los pellets a {1}; se esperaba {2}.",
+            "After {0} the tape finds the chips at {1}; {2} was expected.",
+            "Tras {0} la sonda halla los pellets a {1}; se esperaba {2}.",
             Bagged.said(tag.get().bags()), found, should))
         .comparing(found, should)
         .because(Phrase.of(
-            "Chips bridge when they are poured fast or swell on the way.", "Los pellets hacen puente si se vierten rápido o se hinchan al bajar."))
+            "Chips bridge when they are poured fast or swell on the way.",
+            "Los pellets hacen puente si se vierten rápido o se hinchan al bajar."))
         .so(Phrase.of(
             "Break it before more is poured, and sound again. No grout on a bridge.",
             "Rómpalo antes de verter más y sondee de nuevo. Nada de lechada sobre un puente."))

@@ -15,15 +15,17 @@ import steening.reckoning.Source;
 import steening.well.Plan;
 
 /**
- * How many bags of chips a stretch of the annulus takes; see {@link Bagged} for the formula. Source: 50 lb of chips fill
- * 0.68 to 0.70 ft³ dry, 71 to 74 lb/ft³ (published mix tables, seen). Range: chips dry or just wetted; they swell later.
- * Accuracy: 3 % in the bag.
+ * How many bags of chips a stretch of the annulus takes; see {@link Bagged} for the formula. Source: 50 lb of chips
+ * fill 0.68 to 0.70 ft³ dry, 71 to 74 lb/ft³ (published mix tables, seen). Range: chips dry or just wetted; they swell
+ * later. Accuracy: 3 % in the bag.
  */
 public final class ChipsVolume {
   public static final BoreField HOLE = AnnulusVolume.HOLE;
   public static final QuantityField CASING = AnnulusVolume.CASING;
-  public static final QuantityField FROM = Plan.PACK_TOP.named("from").labelled("top of the chips", "tope de los pellets");
-  public static final QuantityField TO = Plan.PACK_TOP.named("to").labelled("bottom of the chips", "fondo de los pellets");
+  public static final QuantityField FROM = Plan.PACK_TOP.named("from")
+      .labelled("top of the chips", "tope de los pellets");
+  public static final QuantityField TO = Plan.PACK_TOP.named("to")
+      .labelled("bottom of the chips", "fondo de los pellets");
   public static final QuantityField BAG_VOLUME = Chips.BAG_VOLUME;
   public static final QuantityField OVERAGE = Plan.OVERAGE;
 

@@ -19,12 +19,13 @@ import steening.reckoning.Term;
 
 /**
  * How much water too much is in grout that the balance finds too light: x = (δ − m) / (m − ρ), for each gallon of the
- * grout as it should be. δ weight it should have, m weight found, ρ that of water. Source: mass balance. Range: m between
- * water and δ. Accuracy: coarse. A balance reads to 0.1 lb/gal, which at 9.5 lb/gal is 9 % of water.
+ * grout as it should be. δ weight it should have, m weight found, ρ that of water. Source: mass balance. Range: m
+ * between water and δ. Accuracy: coarse. A balance reads to 0.1 lb/gal, which at 9.5 lb/gal is 9 % of water.
  */
 public final class GroutDilution {
   public static final QuantityField MIXED = QuantityField.of(
-          "mixed", Scale.DENSITY, Phrase.of("weight it should have", "densidad que debería tener"), "9.5 lb/gal", "1140 kg/m3")
+          "mixed", Scale.DENSITY, Phrase.of("weight it should have", "densidad que debería tener"),
+          "9.5 lb/gal", "1140 kg/m3")
       .between("5 lb/gal", "25 lb/gal").usually("8.4 lb/gal", "18 lb/gal");
   public static final QuantityField WEIGHED = QuantityField.of(
           "weighed", Scale.DENSITY, Phrase.of("weight found", "densidad hallada"), "9.3 lb/gal", "1115 kg/m3")
@@ -33,7 +34,8 @@ public final class GroutDilution {
           "volume", Scale.LIQUID, Phrase.of("grout as it should be", "lechada como debería ser"), "26 gal", "100 L")
       .between("0 gal", "1000000 gal").usually("1 gal", "3000 gal").optional();
 
-  static final Answer SHARE = new Answer("extra-share", Phrase.of("water too much, of the volume", "agua de más, del volumen"), Scale.SHARE);
+  static final Answer SHARE =
+      new Answer("extra-share", Phrase.of("water too much, of the volume", "agua de más, del volumen"), Scale.SHARE);
   static final Answer EXTRA = new Answer("extra-water", Phrase.of("water too much", "agua de más"), Scale.LIQUID);
 
   public static final Reckoning RECKONING = new Reckoning(

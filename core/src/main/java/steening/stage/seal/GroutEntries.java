@@ -30,10 +30,12 @@ final class GroutEntries {
 
   static final CountField BAGS = CountField.of("bags", Phrase.of("bags", "sacos"), 1, 2000).usuallyUpTo(20);
   static final QuantityField WATER = QuantityField.of(
-          "water", Scale.LIQUID, Phrase.of("water in all, by the meter", "agua en total, por el medidor"), "192 gal", "727 L")
+          "water", Scale.LIQUID, Phrase.of("water in all, by the meter", "agua en total, por el medidor"),
+          "192 gal", "727 L")
       .between("0.5 gal", "100000 gal").usually("4 gal", "600 gal");
   static final QuantityField WEIGHED = QuantityField.of(
-          "weight", Scale.DENSITY, Phrase.of("weight by the balance", "densidad en la balanza"), "9.5 lb/gal", "1140 kg/m3")
+          "weight", Scale.DENSITY, Phrase.of("weight by the balance", "densidad en la balanza"),
+          "9.5 lb/gal", "1140 kg/m3")
       .between("5 lb/gal", "25 lb/gal").usually("8.4 lb/gal", "18 lb/gal").optional();
   static final ChoiceField RETURNS = ChoiceField.of(
           "returns",
@@ -51,10 +53,12 @@ final class GroutEntries {
           ChoiceField.option("next-day", "the next day", "al día siguiente"))
       .optional();
   static final QuantityField IN_HOSE = QuantityField.of(
-          "in-hose", Scale.LIQUID, Phrase.of("grout still in hose and tremie", "lechada aún en manguera y tremie"), "6 gal", "23 L")
+          "in-hose", Scale.LIQUID, Phrase.of("grout still in hose and tremie", "lechada aún en manguera y tremie"),
+          "6 gal", "23 L")
       .between("0 gal", "1000 gal").usually("0 gal", "60 gal").optional();
   static final Kind TAPE = Kind.of(
-      "grout-tape", Phrase.of("Tape on the grout", "Sonda sobre la lechada"), Sounding.READING, DepthFrom.FIELD, AFTER, IN_HOSE);
+      "grout-tape", Phrase.of("Tape on the grout", "Sonda sobre la lechada"),
+      Sounding.READING, DepthFrom.FIELD, AFTER, IN_HOSE);
 
   private GroutEntries() {}
 
@@ -90,7 +94,8 @@ final class GroutEntries {
     Optional<Sounding> sounding = Sounding.in(entry, well);
     if (sounding.isEmpty()) return well;
     Volume inHose = IN_HOSE.in(entry.body()).map(v -> (Volume) v).orElse(Volume.NONE);
-    Grouting.Look look = new Grouting.Look(entry.id(), AFTER.text(entry.body()).filter("next-day"::equals).isPresent(), inHose);
+    Grouting.Look look =
+        new Grouting.Look(entry.id(), AFTER.text(entry.body()).filter("next-day"::equals).isPresent(), inHose);
     return well
         .with(Grouting.PART, well.get(Grouting.PART).with(look))
         .with(Fill.GROUT, well.get(Fill.GROUT).with(sounding.get()));

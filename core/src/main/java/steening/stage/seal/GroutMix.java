@@ -19,12 +19,12 @@ import steening.reckoning.Term;
 /**
  * What a mix comes to: absolute volumes, the grains' own and the water's, added up.
  *
- * <p>y = W + Σ m / (G ρ); δ = (M + ρ W) / y; s = M / (M + ρ W). W water, m and G dry weight and specific gravity of each
- * part, M = Σ m, ρ density of water, y yield, δ weight of the grout, s solids by weight.
+ * <p>y = W + Σ m / (G ρ); δ = (M + ρ W) / y; s = M / (M + ρ W). W water, m and G dry weight and specific gravity of
+ * each part, M = Σ m, ρ density of water, y yield, δ weight of the grout, s solids by weight.
  *
- * <p>Source: G of cement 3.15 (trade article on the volume of grout) and of bentonite 2.60 (trade article on mud), seen;
- * of sand 2.65, memory. Accuracy: 2 % in the yield, from air and the weight of bags; published yields of 18 mixes agree
- * within that. Makers who reckon bentonite grout at 26.4 gal to 50 lb and 24 gal say 0.4 % more.
+ * <p>Source: G of cement 3.15 (trade article on the volume of grout) and of bentonite 2.60 (trade article on mud),
+ * seen; of sand 2.65, memory. Accuracy: 2 % in the yield, from air and the weight of bags; published yields of 18 mixes
+ * agree within that. Makers who reckon bentonite grout at 26.4 gal to 50 lb and 24 gal say 0.4 % more.
  */
 public final class GroutMix {
   public static final QuantityField BENTONITE = dry("bentonite", "bentonite", "bentonita", "50 lb", "22.7 kg");
@@ -36,8 +36,10 @@ public final class GroutMix {
   private static final double SAND_GRAVITY = 2.65;
 
   static final Answer YIELD = new Answer("yield", Phrase.of("yield", "rendimiento"), Scale.LIQUID);
-  static final Answer YIELD_VOLUME = new Answer("yield-volume", Phrase.of("yield as a volume", "rendimiento como volumen"), Scale.VOLUME);
-  static final Answer DENSITY = new Answer("density", Phrase.of("weight of the grout", "densidad de la lechada"), Scale.DENSITY);
+  static final Answer YIELD_VOLUME =
+      new Answer("yield-volume", Phrase.of("yield as a volume", "rendimiento como volumen"), Scale.VOLUME);
+  static final Answer DENSITY =
+      new Answer("density", Phrase.of("weight of the grout", "densidad de la lechada"), Scale.DENSITY);
   static final Answer SOLIDS = new Answer("solids", Phrase.of("solids by weight", "sólidos en peso"), Scale.SHARE);
 
   public static final Reckoning RECKONING = new Reckoning(
@@ -47,11 +49,14 @@ public final class GroutMix {
       List.of(BENTONITE, CEMENT, SAND, WATER),
       List.of(YIELD, YIELD_VOLUME, DENSITY, SOLIDS),
       Source.seen(
-          "Absolute volumes; specific gravity of cement 3.15, bentonite 2.60, water 8.34 lb/gal: trade articles. Sand 2.65: from memory.",
-          "Volúmenes absolutos; densidad relativa del cemento 3.15, bentonita 2.60, agua 1 kg/L: artículos técnicos. Arena 2.65: de memoria."),
+          "Absolute volumes; specific gravity of cement 3.15, bentonite 2.60, water 8.34 lb/gal: trade articles. Sand"
+              + " 2.65: from memory.",
+          "Volúmenes absolutos; densidad relativa del cemento 3.15, bentonita 2.60, agua 1 kg/L: artículos técnicos."
+              + " Arena 2.65: de memoria."),
       List.of(
           Phrase.of(
-              "Yield good to 2 %: air, bags not full, a maker's own figure.", "Rendimiento bueno al 2 %: aire, sacos incompletos, dato propio del fabricante."),
+              "Yield good to 2 %: air, bags not full, a maker's own figure.",
+              "Rendimiento bueno al 2 %: aire, sacos incompletos, dato propio del fabricante."),
           Phrase.of("A mud balance reads to 0.1 lb/gal.", "La balanza de lodos lee a 12 kg/m³.")),
       GroutMix::reckon);
 
@@ -68,7 +73,8 @@ public final class GroutMix {
     inputs.find(CEMENT).ifPresent(m -> parts.add(Part.of("C", DryGrout.CEMENT, m)));
     inputs.find(SAND).ifPresent(m -> parts.add(new Part(Term.given("S", SAND.label(), Scale.WEIGHT, m), SAND_GRAVITY)));
     if (parts.isEmpty()) {
-      throw new NotReckonable("Say how much bentonite, cement or sand goes in.", "Diga cuánta bentonita, cemento o arena lleva.");
+      throw new NotReckonable(
+          "Say how much bentonite, cement or sand goes in.", "Diga cuánta bentonita, cemento o arena lleva.");
     }
     return of(parts, inputs.given("W", WATER));
   }
@@ -89,7 +95,8 @@ public final class GroutMix {
     Term yield = water;
     for (Part part : parts) yield = yield.plus(room.times(part.weight).over(Term.number(part.gravity).times(density)));
     Term gallons = yield.named("y", YIELD.label(), YIELD.scale());
-    Term dry = Term.sum(parts.stream().map(Part::weight).toList()).named("M", Phrase.of("dry weight", "peso seco"), Scale.WEIGHT);
+    Term dry = Term.sum(parts.stream().map(Part::weight).toList())
+        .named("M", Phrase.of("dry weight", "peso seco"), Scale.WEIGHT);
     Term wet = dry
         .plus(Coefficient.giving(Scale.WEIGHT, 1).of(Scale.DENSITY).of(Scale.LIQUID).term().times(density).times(water))
         .named("K", Phrase.of("weight with the water", "peso con el agua"), Scale.WEIGHT);

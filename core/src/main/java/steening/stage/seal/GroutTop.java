@@ -20,20 +20,22 @@ import steening.reckoning.Term;
 import steening.well.Plan;
 
 /**
- * How high so many bags of grout stand: z = z₀ − n Y / A, reach by reach from the bottom up; z₀ where it starts, n bags of
- * yield Y, A annulus volume per length. Source, accuracy: {@link GroutMix} for the yield; the hole's size decides the rest.
- * Range: a hole near the size it was drilled, no loss into the ground.
+ * How high so many bags of grout stand: z = z₀ − n Y / A, reach by reach from the bottom up; z₀ where it starts, n bags
+ * of yield Y, A annulus volume per length. Source, accuracy: {@link GroutMix} for the yield; the hole's size decides
+ * the rest. Range: a hole near the size it was drilled, no loss into the ground.
  */
 public final class GroutTop {
   public static final BoreField HOLE = AnnulusVolume.HOLE;
   public static final QuantityField CASING = AnnulusVolume.CASING;
-  public static final QuantityField BOTTOM = Plan.DEPTH.named("bottom").labelled("where the grout starts", "donde empieza la lechada");
+  public static final QuantityField BOTTOM = Plan.DEPTH.named("bottom")
+      .labelled("where the grout starts", "donde empieza la lechada");
   public static final CountField BAGS = GroutEntries.BAGS;
   public static final ChoiceField MATERIAL = GroutVolume.MATERIAL;
   public static final QuantityField SOLIDS = GroutVolume.SOLIDS;
   public static final QuantityField WATER = GroutVolume.WATER;
 
-  static final Answer TOP = new Answer("top", Phrase.of("expected top of the grout", "tope esperado de la lechada"), Scale.DEPTH);
+  static final Answer TOP =
+      new Answer("top", Phrase.of("expected top of the grout", "tope esperado de la lechada"), Scale.DEPTH);
 
   private static final Phrase PUMPED = Phrase.of("grout pumped", "lechada bombeada");
 
@@ -45,7 +47,9 @@ public final class GroutTop {
       List.of(TOP),
       GroutMix.RECKONING.source(),
       List.of(
-          Phrase.of("A hole near the size it was drilled, no loss.", "Un barreno cercano a su diámetro perforado, sin pérdida."),
+          Phrase.of(
+              "A hole near the size it was drilled, no loss.",
+              "Un barreno cercano a su diámetro perforado, sin pérdida."),
           GroutVolume.RECKONING.validity().get(0)),
       GroutTop::reckon);
 

@@ -24,9 +24,10 @@ import steening.well.Plan;
 /**
  * How much grout a stretch of the annulus takes, in bags and in water, and how much of both to load.
  *
- * <p>n = V / Y, rounded up; water n W; loaded V (1 + o) / Y, rounded up. V annulus volume, Y yield of a bag, W water for
- * it, o overage. Source, accuracy: {@link GroutMix} for the yield; 20 to 30 % of overage for holes drilled with mud in
- * sand is common practice, no source. Range: a round hole; a washed-out one takes what {@code apparent-diameter} says.
+ * <p>n = V / Y, rounded up; water n W; loaded V (1 + o) / Y, rounded up. V annulus volume, Y yield of a bag, W water
+ * for it, o overage. Source, accuracy: {@link GroutMix} for the yield; 20 to 30 % of overage for holes drilled with mud
+ * in sand is common practice, no source. Range: a round hole; a washed-out one takes what {@code apparent-diameter}
+ * says.
  */
 public final class GroutVolume {
   public static final BoreField HOLE = AnnulusVolume.HOLE;
@@ -38,17 +39,27 @@ public final class GroutVolume {
   public static final QuantityField WATER = GroutEntries.WATER_PER_BAG.optional();
   public static final QuantityField OVERAGE = Plan.OVERAGE;
 
-  private static final Answer VOLUME = new Answer("volume", Phrase.of("grout volume", "volumen de lechada"), Scale.VOLUME);
-  private static final Answer LIQUID = new Answer("liquid", Phrase.of("in liquid measure", "en medida de líquidos"), Scale.LIQUID);
-  private static final Answer FILLED = new Answer("bags-filled", Phrase.of("that is, in bags", "es decir, en sacos"), Scale.NUMBER);
+  private static final Answer VOLUME =
+      new Answer("volume", Phrase.of("grout volume", "volumen de lechada"), Scale.VOLUME);
+  private static final Answer LIQUID =
+      new Answer("liquid", Phrase.of("in liquid measure", "en medida de líquidos"), Scale.LIQUID);
+  private static final Answer FILLED =
+      new Answer("bags-filled", Phrase.of("that is, in bags", "es decir, en sacos"), Scale.NUMBER);
   private static final Answer BAGS = new Answer("bags", Phrase.of("whole bags", "sacos enteros"), Scale.NUMBER);
-  private static final Answer MIX_WATER = new Answer("water", Phrase.of("water for them", "agua para ellos"), Scale.LIQUID);
-  private static final Answer ORDER = new Answer("order-volume", Phrase.of("volume to load", "volumen a cargar"), Scale.VOLUME);
+  private static final Answer MIX_WATER =
+      new Answer("water", Phrase.of("water for them", "agua para ellos"), Scale.LIQUID);
+  private static final Answer ORDER =
+      new Answer("order-volume", Phrase.of("volume to load", "volumen a cargar"), Scale.VOLUME);
   private static final Answer ORDER_LIQUID =
-      new Answer("order-liquid", Phrase.of("volume to load, in liquid measure", "volumen a cargar, en medida de líquidos"), Scale.LIQUID);
-  private static final Answer ORDER_BAGS = new Answer("order-bags", Phrase.of("bags to load", "sacos a cargar"), Scale.NUMBER);
-  private static final Answer ORDER_WATER = new Answer("order-water", Phrase.of("water to load", "agua a cargar"), Scale.LIQUID);
-  private static final Answer PER_BAG = new Answer("length-per-bag", Phrase.of("length that a bag fills", "longitud que llena un saco"), Scale.DEPTH);
+      new Answer(
+          "order-liquid", Phrase.of("volume to load, in liquid measure", "volumen a cargar, en medida de líquidos"),
+          Scale.LIQUID);
+  private static final Answer ORDER_BAGS =
+      new Answer("order-bags", Phrase.of("bags to load", "sacos a cargar"), Scale.NUMBER);
+  private static final Answer ORDER_WATER =
+      new Answer("order-water", Phrase.of("water to load", "agua a cargar"), Scale.LIQUID);
+  private static final Answer PER_BAG =
+      new Answer("length-per-bag", Phrase.of("length that a bag fills", "longitud que llena un saco"), Scale.DEPTH);
 
   public static final Reckoning RECKONING = new Reckoning(
       "grout-volume",
@@ -59,7 +70,8 @@ public final class GroutVolume {
       GroutMix.RECKONING.source(),
       List.of(
           Phrase.of(
-              "Without a mix: bentonite, 50 lb to 24 gal, 20 % solids.", "Sin mezcla: bentonita, 22.7 kg con 91 L, 20 % de sólidos."),
+              "Without a mix: bentonite, 50 lb to 24 gal, 20 % solids.",
+              "Sin mezcla: bentonita, 22.7 kg con 91 L, 20 % de sólidos."),
           Phrase.of(
               "Without an overage, the hole as drilled takes it; 20 to 30 % is common practice, no source.",
               "Sin excedente, lo que lleva el barreno perforado; 20 a 30 % es práctica común, sin fuente.")),

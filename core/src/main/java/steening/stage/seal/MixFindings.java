@@ -53,7 +53,8 @@ final class MixFindings {
     if (recipe.material() != DryGrout.BENTONITE) return Optional.empty();
     return Outcome.ifReckonable(() -> GroutMix.of(recipe)).filter(MixFindings::isThin).map(mix -> solids(mix, Phrase.of(
         "{0} to {1} is {2} solids; {3} is asked for.", "{0} con {1} da {2} de sólidos; se pide {3}.",
-        new Figure(recipe.solids(), Scale.WEIGHT), new Figure(recipe.water(), Scale.LIQUID), mix.figure("solids"), least()))
+        new Figure(recipe.solids(), Scale.WEIGHT), new Figure(recipe.water(), Scale.LIQUID), mix.figure("solids"),
+        least()))
         .from(recipe.entries()));
   }
 
@@ -62,7 +63,8 @@ final class MixFindings {
     return mixed(batch).filter(MixFindings::isThin).map(mix -> solids(mix, Phrase.of(
         "{0} with {1} of water: {2} solids, {3}; {4} solids are asked for.",
         "{0} con {1} de agua: {2} de sólidos, {3}; se pide {4} de sólidos.",
-        Bagged.said(batch.bags()), new Figure(batch.water(), Scale.LIQUID), mix.figure("solids"), mix.figure("density"), least()))
+        Bagged.said(batch.bags()), new Figure(batch.water(), Scale.LIQUID), mix.figure("solids"),
+        mix.figure("density"), least()))
         .from(List.of(batch.entry())));
   }
 
@@ -117,7 +119,8 @@ final class MixFindings {
         .map(o -> finding.shownBy(o).because(Phrase.of(
             "That is about {0} of water too much in {1}.", "Es cerca de {0} de agua de más en {1}.",
             o.figure("extra-water"), Bagged.said(batch.bags()))))
-        .orElse(finding.because(Phrase.of("Grout cannot weigh less than water.", "La lechada no puede pesar menos que el agua."))));
+        .orElse(finding.because(
+            Phrase.of("Grout cannot weigh less than water.", "La lechada no puede pesar menos que el agua."))));
   }
 
   /** The batch as it went in. */

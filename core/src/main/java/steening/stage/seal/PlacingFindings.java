@@ -1,28 +1,19 @@
 package steening.stage.seal;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
-import steening.bore.Reach;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
-import steening.number.Decimal;
-import steening.quantity.Dimension;
 import steening.quantity.Figure;
 import steening.quantity.Length;
-import steening.quantity.Measure;
-import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.well.Fill;
 
 /** Grout that is not where it should be for what was pumped. */
 final class PlacingFindings {
-  /** Apparent over drilled diameter (common practice, no source). */
-  private static final double MUCH_WIDER = 1.15;
-
   /** A column that falls by more than this share of itself is being lost (common practice, no source). */
   private static final double FALLS_AWAY = 0.05;
 
@@ -31,7 +22,7 @@ final class PlacingFindings {
   static Optional<Finding> of(Sealing sealing) {
     if (!sealing.grout().isBegun()) return Optional.empty();
     if (sealing.grout().bagsSinceTag() > 0) return noReturn(sealing);
-    return sank(sealing).or(() -> overrun(sealing)).or(() -> shortOfTop(sealing));
+    return sank(sealing).or(() -> Overrun.of(sealing)).or(() -> shortOfTop(sealing));
   }
 
   /** As much as the plan takes is pumped, and nobody has seen it come back. */
@@ -46,58 +37,30 @@ final class PlacingFindings {
             "Van {0}, {1}; el plan lleva {2} y la lechada no ha regresado.",
             Bagged.said(sealing.grout().bags()), pumped, planned.get().figure("liquid")))
         .comparing(pumped, planned.get().figure("liquid"))
-        .because(Phrase.of("A washout, or grout lost into the ground.", "Una socavación, o lechada que se pierde en el terreno."))
-        .so(Phrase.of(
-            "Tag now, before the next batch. Then stop the pump a quarter of an hour: grout that keeps falling is being lost.",
-            "Sondee ahora, antes de la próxima mezcla. Luego pare la bomba un cuarto de hora: si sigue bajando, se está perdiendo."))
-        .shownBy(planned.get()).from(List.of(last.get().entry())));
-  }
-
-  /** The tape shows how much more than planned the hole takes, while it is not full. */
-  private static Optional<Finding> overrun(Sealing sealing) {
-    Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() > 0 && isDeep(sealing, t));
-    Optional<Outcome> filled = tag.flatMap(sealing::filled);
-    if (filled.isEmpty()) return Optional.empty();
-    Optional<Length> bit = sealing.annulus().pieces(tag.get().depth(), sealing.bottom()).stream()
-        .map(Reach::diameter).max(Comparator.naturalOrder());
-    boolean wide = bit.filter(b -> filled.get().quantity("apparent-diameter").coherent() > MUCH_WIDER * b.coherent()).isPresent();
-    if (!wide) return Optional.empty();
-    return StillNeeded.above(sealing, tag.get().depth(), filled).map(left -> overrun(sealing, tag.get(), filled.get(), left, bit.get()));
-  }
-
-  private static Finding overrun(Sealing sealing, Fill.Tag tag, Outcome filled, Outcome left, Length bit) {
-    Figure seen = new Figure(filled.quantity("per-length"), Scale.LIQUID_CAPACITY);
-    Figure drilled = new Figure(perLength(filled), Scale.LIQUID_CAPACITY);
-    return Finding.of("seal.overrun", Weight.LOOK, SealStage.NAME, Phrase.of(
-            "After {0} the grout stands at {1}: the hole takes {2}, {3} times the {4} of a {5} hole, as if it were {6} wide.",
-            "Tras {0} la lechada está a {1}: el barreno lleva {2}, {3} veces los {4} de uno de {5}, como si fuera de {6}.",
-            Bagged.said(tag.bags()), new Figure(tag.depth(), Scale.DEPTH), seen,
-            Decimal.fixed(filled.quantity("ratio").coherent(), 2), drilled,
-            new Figure(bit, Scale.DIAMETER), filled.figure("apparent-diameter")))
-        .comparing(seen, drilled)
         .because(Phrase.of(
-            "A washout, or a loss. If the top falls with the pump off it is a loss; the log shows where mud was lost.",
-            "Una socavación o una pérdida. Si el tope baja con la bomba parada es pérdida; el registro dice dónde se perdió lodo."))
+            "A washout, or grout lost into the ground.", "Una socavación, o lechada que se pierde en el terreno."))
         .so(Phrase.of(
-            "{0} and {1} of water are still needed at this rate ({2} reckoned; as drilled {3}). Have them here before the top sets.",
-            "A este paso faltan {0} y {1} de agua ({2} calculados; según lo perforado {3}). Téngalos aquí antes de que fragüe el tope.",
-            Bagged.said(left.quantity("bags")), left.figure("water"),
-            Bagged.about(left.quantity("bags-as-seen")), Bagged.about(left.quantity("bags-as-drilled"))))
-        .shownBy(filled).from(entries(sealing, tag));
+            "Tag now, before the next batch. Then stop the pump a quarter of an hour: grout that keeps falling is"
+                + " being lost.",
+            "Sondee ahora, antes de la próxima mezcla. Luego pare la bomba un cuarto de hora: si sigue bajando, se"
+                + " está perdiendo."))
+        .shownBy(planned.get()).from(List.of(last.get().entry())));
   }
 
   /** All that the hole should take is in, or a night has passed, and the top is not up. */
   private static Optional<Finding> shortOfTop(Sealing sealing) {
-    Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() > 0 && isDeep(sealing, t));
+    Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() > 0 && sealing.isDeep(t));
     if (tag.isEmpty() || !(sealing.isPlanUsed() || sealing.isNextDay(tag.get()))) return Optional.empty();
     return StillNeeded.above(sealing, tag.get().depth(), sealing.filled(tag.get())).map(left -> {
       Figure found = new Figure(tag.get().depth(), Scale.DEPTH);
       Figure planned = new Figure(sealing.top(), Scale.DEPTH);
       return Finding.of("seal.short", Weight.LOOK, SealStage.NAME, Phrase.of(
-              "The grout stands at {0}; it is to stand at {1}.", "La lechada está a {0}; debe llegar a {1}.", found, planned))
+              "The grout stands at {0}; it is to stand at {1}.", "La lechada está a {0}; debe llegar a {1}.",
+              found, planned))
           .comparing(found, planned)
           .so(Phrase.of(
-              "{0} and {1} of water more.", "Faltan {0} y {1} de agua.", Bagged.said(left.quantity("bags")), left.figure("water")))
+              "{0} and {1} of water more.", "Faltan {0} y {1} de agua.",
+              Bagged.said(left.quantity("bags")), left.figure("water")))
           .shownBy(left).from(List.of(tag.get().entry()));
     });
   }
@@ -116,7 +79,8 @@ final class PlacingFindings {
         : Phrase.of("Grout settles as it sets.", "La lechada se asienta al fraguar.");
     Figure found = new Figure(next.get().depth(), Scale.DEPTH);
     Finding finding = Finding.of("seal.sank", Weight.LOOK, SealStage.NAME, Phrase.of(
-            "Overnight the top of the grout fell {0}, to {1}.", "De un día para otro el tope de la lechada bajó {0}, a {1}.",
+            "Overnight the top of the grout fell {0}, to {1}.",
+            "De un día para otro el tope de la lechada bajó {0}, a {1}.",
             new Figure(fall, Scale.DEPTH), found))
         .comparing(found, new Figure(before.get(), Scale.DEPTH)).because(cause)
         .so(Phrase.of("Top it up, and look again the day after.", "Complétela y revise otra vez al día siguiente."))
@@ -134,18 +98,5 @@ final class PlacingFindings {
     Optional<Length> sounded = sealing.lastTagOfTheDay().filter(t -> t.bags() == next.bags()).map(Fill.Tag::depth);
     boolean returned = sealing.grouting().lastBatch().flatMap(Batch::returned).orElse(false);
     return sounded.or(() -> returned ? Optional.of(sealing.top()) : Optional.empty());
-  }
-
-  private static boolean isDeep(Sealing sealing, Fill.Tag tag) {
-    return tag.depth().isMoreThan(sealing.top().plus(Grouted.READ_TO));
-  }
-
-  private static Quantity perLength(Outcome filled) {
-    double drilled = filled.quantity("per-length").coherent() / filled.quantity("ratio").coherent();
-    return new Measure(Dimension.VOLUME_PER_LENGTH, drilled);
-  }
-
-  private static List<String> entries(Sealing sealing, Fill.Tag tag) {
-    return sealing.grouting().lastBatch().map(b -> List.of(b.entry(), tag.entry())).orElse(List.of(tag.entry()));
   }
 }

@@ -29,7 +29,8 @@ final class SealExpectations {
     if (!sealing.grout().isBegun()) {
       if (sealing.chips().bagsSinceTag() > 0) {
         sealing.chipsTop().ifPresent(o -> expectations.add(tape(
-            Phrase.of("tape on the chips after {0}", "sonda sobre los pellets tras {0}", Bagged.said(sealing.chips().bags())),
+            Phrase.of(
+                "tape on the chips after {0}", "sonda sobre los pellets tras {0}", Bagged.said(sealing.chips().bags())),
             o, readFromCasing(sealing.chips(), string))));
       }
       sealing.planned(Bagged.NO_OVERAGE).ifPresent(o -> expectations.addAll(beforeMixing(o)));
@@ -39,7 +40,8 @@ final class SealExpectations {
       sealing.expectedTop(sealing.grout().volume()).ifPresent(o -> expectations.add(pumped(sealing, string, o)));
     }
     stillNeeded(sealing).ifPresent(o -> expectations.add(new Expectation(
-        Phrase.of("bags of grout still needed", "sacos de lechada que faltan"), o.figure("bags"), Optional.empty(), o)));
+        Phrase.of("bags of grout still needed", "sacos de lechada que faltan"),
+        o.figure("bags"), Optional.empty(), o)));
     return expectations;
   }
 
@@ -47,7 +49,8 @@ final class SealExpectations {
     return List.of(
         new Expectation(Phrase.of("bags of grout, as drilled", "sacos de lechada, según lo perforado"),
             planned.figure("bags"), Optional.empty(), planned),
-        new Expectation(Phrase.of("water for them", "agua para ellos"), planned.figure("water"), Optional.empty(), planned));
+        new Expectation(
+            Phrase.of("water for them", "agua para ellos"), planned.figure("water"), Optional.empty(), planned));
   }
 
   private static Expectation pumped(Sealing sealing, CasingString string, Outcome outcome) {
@@ -57,7 +60,8 @@ final class SealExpectations {
           Phrase.of("grout back at the surface by now; its top", "lechada ya de regreso en la superficie; su tope"),
           new Figure(sealing.top(), Scale.DEPTH), Optional.empty(), outcome);
     }
-    Phrase what = Phrase.of("tape on the grout after {0}", "sonda sobre la lechada tras {0}", Bagged.said(sealing.grout().bags()));
+    Phrase what = Phrase.of(
+        "tape on the grout after {0}", "sonda sobre la lechada tras {0}", Bagged.said(sealing.grout().bags()));
     return tape(what, outcome, readFromCasing(sealing.grout(), string));
   }
 

@@ -59,7 +59,8 @@ final class SealFindings {
     on.addAll(well.get(Fill.GROUT).pours());
     if (on.isEmpty() || pack.top().isPresent() && pack.bagsSinceTag() == 0) return Optional.empty();
     return Optional.of(Finding.of("seal.pack-not-sounded", Weight.LOOK, SealStage.NAME, Phrase.of(
-            "The seal was begun before the top of the pack was sounded.", "Se empezó el sello sin sondear el tope del filtro."))
+            "The seal was begun before the top of the pack was sounded.",
+            "Se empezó el sello sin sondear el tope del filtro."))
         .because(Phrase.of(
             "A bridge or a short pack under it would let grout into the screen.",
             "Un puente o un filtro corto dejaría pasar lechada a la rejilla."))
@@ -86,8 +87,10 @@ final class SealFindings {
             "La sonda leyó {0} desde la boca del ademe, pero no se sabía a qué altura estaba sobre el terreno.",
             new Figure(sounding.reading(), Scale.DEPTH)))
         .so(Phrase.of(
-            "Enter when the string was set, with its stick-up, before this reading; or give the reading from the ground.",
-            "Registre antes de esta lectura la colocación de la columna con su altura sobre el terreno, o dé la lectura desde el terreno."))
+            "Enter when the string was set, with its stick-up, before this reading; or give the reading from the"
+                + " ground.",
+            "Registre antes de esta lectura la colocación de la columna con su altura sobre el terreno, o dé la"
+                + " lectura desde el terreno."))
         .from(List.of(sounding.entry()));
   }
 }

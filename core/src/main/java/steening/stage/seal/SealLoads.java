@@ -33,7 +33,8 @@ final class SealLoads {
       loads.add(new Load(
           Phrase.of("grout, bags of {0}", "lechada, sacos de {0}", new Figure(plan.groutSolids(), Scale.WEIGHT)),
           Bagged.said(o.quantity("order-bags")), Optional.of(o)));
-      loads.add(new Load(Phrase.of("water for the grout", "agua para la lechada"), o.figure("order-water"), Optional.of(o)));
+      loads.add(
+          new Load(Phrase.of("water for the grout", "agua para la lechada"), o.figure("order-water"), Optional.of(o)));
     });
     return loads;
   }

@@ -1,14 +1,10 @@
 package steening.stage.seal;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
 import steening.language.Phrase;
-import steening.language.Shown;
 import steening.quantity.Figure;
 import steening.quantity.Scale;
-import steening.quantity.Volume;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
 import steening.well.Fill;
@@ -18,8 +14,6 @@ import steening.well.WellAnnulus;
 
 /** The seal on paper: what was planned, mixed and pumped, and where it stands. */
 final class SealSheet {
-  private static final Shown NOTHING = Phrase.same("–");
-
   private SealSheet() {}
 
   static Sheet of(Well well) {
@@ -27,7 +21,7 @@ final class SealSheet {
     sheet = chips(sheet, well.get(Fill.CHIPS));
     Grouting grouting = well.get(Grouting.PART);
     if (grouting.recipe().isPresent() || well.get(Plan.PART).isMade()) sheet = recipe(sheet, Grouting.recipe(well));
-    sheet = pumped(sheet, grouting, well.get(Fill.GROUT));
+    sheet = GroutTables.batches(sheet, grouting, well.get(Fill.GROUT));
     Optional<Sealing> sealing = Sealing.of(well);
     if (sealing.isPresent()) sheet = standing(sheet, sealing.get());
     Optional<CasingLoad> load = CasingLoad.of(well);
@@ -42,7 +36,8 @@ final class SealSheet {
     Optional<Outcome> chips = SealLoads.chips(plan, WellAnnulus.planned(well), Bagged.NO_OVERAGE);
     if (chips.isPresent()) {
       sheet = sheet.line(Phrase.of("chips planned", "pellets planeados"),
-          Phrase.of("{0}, {1}", "{0}, {1}", chips.get().figure("volume"), Bagged.said(chips.get().quantity("bags"))), chips.get());
+          Phrase.of("{0}, {1}", "{0}, {1}", chips.get().figure("volume"), Bagged.said(chips.get().quantity("bags"))),
+          chips.get());
     }
     Optional<Outcome> grout = SealLoads.grout(plan, WellAnnulus.planned(well), Bagged.NO_OVERAGE);
     if (grout.isEmpty()) return sheet;
@@ -57,8 +52,8 @@ final class SealSheet {
     Sheet with = sheet.line(
         Phrase.of("chips in", "pellets vertidos"),
         Phrase.of("{0}, {1}", "{0}, {1}", Bagged.said(chips.bags()), new Figure(chips.volume(), Scale.VOLUME)));
-    return chips.top().map(t -> with.line(
-        Phrase.of("top of the chips, sounded", "tope de los pellets, sondeado"), new Figure(t, Scale.DEPTH))).orElse(with);
+    Phrase sounded = Phrase.of("top of the chips, sounded", "tope de los pellets, sondeado");
+    return chips.top().map(t -> with.line(sounded, new Figure(t, Scale.DEPTH))).orElse(with);
   }
 
   private static Sheet recipe(Sheet sheet, Recipe recipe) {
@@ -73,36 +68,6 @@ final class SealSheet {
         .line(Phrase.of("yield of a bag", "rendimiento de un saco"), mix.get().figure("yield"), mix.get());
   }
 
-  private static Sheet pumped(Sheet sheet, Grouting grouting, Fill grout) {
-    if (grouting.batches().isEmpty()) return sheet;
-    List<List<Shown>> rows = new ArrayList<>();
-    Volume water = Volume.NONE;
-    for (Batch batch : grouting.batches()) {
-      rows.add(row(batch));
-      water = water.plus(batch.water());
-    }
-    return sheet
-        .line(Phrase.of("grout pumped", "lechada bombeada"), Phrase.of(
-            "{0}, {1} of water, {2}", "{0}, {1} de agua, {2}", Bagged.said(grout.bags()),
-            new Figure(water, Scale.LIQUID), new Figure(grout.volume(), Scale.LIQUID)))
-        .table(
-            Phrase.of("Batches", "Mezclas"),
-            List.of(
-                Phrase.of("bags", "sacos"), Phrase.of("water", "agua"), Phrase.of("water a bag", "agua por saco"),
-                Phrase.of("solids", "sólidos"), Phrase.of("weighed", "pesada"), Phrase.of("came back", "regresó")),
-            rows);
-  }
-
-  private static List<Shown> row(Batch batch) {
-    return List.of(
-        Phrase.same(Integer.toString(batch.bags())),
-        new Figure(batch.water(), Scale.LIQUID),
-        new Figure(batch.water().times(1.0 / batch.bags()), Scale.LIQUID),
-        MixFindings.mixed(batch).map(o -> (Shown) o.figure("solids")).orElse(NOTHING),
-        batch.weighed().map(w -> (Shown) new Figure(w, Scale.DENSITY)).orElse(NOTHING),
-        batch.returned().map(r -> (Shown) (r ? Phrase.of("yes", "sí") : Phrase.same("no"))).orElse(NOTHING));
-  }
-
   private static Sheet standing(Sheet sheet, Sealing sealing) {
     if (!sealing.grout().isBegun()) return sheet;
     Sheet with = sheet;
@@ -112,34 +77,21 @@ final class SealSheet {
     }
     Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() > 0);
     if (tag.isPresent()) {
-      with = with.line(Phrase.of("top of the grout, sounded", "tope de la lechada, sondeado"), new Figure(tag.get().depth(), Scale.DEPTH));
+      with = with.line(
+          Phrase.of("top of the grout, sounded", "tope de la lechada, sondeado"),
+          new Figure(tag.get().depth(), Scale.DEPTH));
       Optional<Outcome> filled = sealing.filled(tag.get());
       if (filled.isPresent()) {
         with = with
-            .line(Phrase.of("put in over reckoned", "vertido entre calculado"), filled.get().figure("ratio"), filled.get())
-            .line(Phrase.of("apparent diameter", "diámetro aparente"), filled.get().figure("apparent-diameter"), filled.get());
+            .line(GroutTables.OVER, filled.get().figure("ratio"), filled.get())
+            .line(GroutTables.APPARENT, filled.get().figure("apparent-diameter"), filled.get());
       }
     }
     Optional<Outcome> needed = SealExpectations.stillNeeded(sealing);
     if (needed.isPresent()) {
       with = with.line(Phrase.of("bags still needed", "sacos que faltan"), needed.get().figure("bags"), needed.get());
     }
-    return with.table(
-        Phrase.of("Tape on the grout", "Sonda sobre la lechada"),
-        List.of(
-            Phrase.of("bags", "sacos"), Phrase.of("tape", "sonda"), Phrase.of("expected", "esperada"),
-            Phrase.of("put in over reckoned", "vertido entre calculado"), Phrase.of("apparent diameter", "diámetro aparente")),
-        sealing.grout().tags().stream().map(t -> row(sealing, t)).toList());
-  }
-
-  private static List<Shown> row(Sealing sealing, Fill.Tag tag) {
-    Optional<Outcome> filled = tag.bags() > 0 ? sealing.filled(tag) : Optional.empty();
-    return List.of(
-        Phrase.same(Integer.toString(tag.bags())),
-        new Figure(tag.depth(), Scale.DEPTH),
-        sealing.expectedTop(sealing.inHole(tag)).map(o -> (Shown) sealing.seen(o)).orElse(NOTHING),
-        filled.map(o -> (Shown) o.figure("ratio")).orElse(NOTHING),
-        filled.map(o -> (Shown) o.figure("apparent-diameter")).orElse(NOTHING));
+    return GroutTables.readings(with, sealing);
   }
 
   private static Sheet onTheCasing(Sheet sheet, CasingLoad load) {
@@ -147,17 +99,20 @@ final class SealSheet {
     Optional<Outcome> full = load.pressed();
     if (full.isPresent()) {
       with = with.line(
-          Phrase.of("pressure on the casing, full of water", "presión sobre el ademe, lleno de agua"), full.get().figure("differential"), full.get());
+          Phrase.of("pressure on the casing, full of water", "presión sobre el ademe, lleno de agua"),
+          full.get().figure("differential"), full.get());
     }
     Optional<Outcome> empty = load.pressedEmpty();
     if (empty.isPresent()) {
       with = with.line(
-          Phrase.of("the same, empty: keep it full", "la misma, vacío: manténgalo lleno"), empty.get().figure("differential"), empty.get());
+          Phrase.of("the same, empty: keep it full", "la misma, vacío: manténgalo lleno"),
+          empty.get().figure("differential"), empty.get());
     }
     Optional<Figure> uplift = load.uplift().map(m -> new Figure(m, Scale.WEIGHT));
     return uplift.isPresent()
         ? with.line(
-            Phrase.of("lift on the closed casing while liquid", "empuje sobre el ademe cerrado, aún líquida"), uplift.get(), load.lifted().orElseThrow())
+            Phrase.of("lift on the closed casing while liquid", "empuje sobre el ademe cerrado, aún líquida"),
+            uplift.get(), load.lifted().orElseThrow())
         : with;
   }
 }

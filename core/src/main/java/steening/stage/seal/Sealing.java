@@ -25,7 +25,8 @@ import steening.well.WellAnnulus;
  * @param top where the grout should end
  */
 record Sealing(
-    Annulus annulus, Plan plan, Fill chips, Fill grout, Grouting grouting, Recipe recipe, Length packTop, Length bottom, Length top) {
+    Annulus annulus, Plan plan, Fill chips, Fill grout, Grouting grouting, Recipe recipe, Length packTop,
+    Length bottom, Length top) {
   private static final Phrase POURED = Phrase.of("chips poured", "pellets vertidos");
 
   /** None while it is not known where the grout would start. */
@@ -95,6 +96,11 @@ record Sealing(
 
   boolean isNextDay(Fill.Tag tag) {
     return grouting.beside(tag.entry()).filter(Grouting.Look::nextDay).isPresent();
+  }
+
+  /** Whether a tape finds the grout below where it should end. */
+  boolean isDeep(Fill.Tag tag) {
+    return tag.depth().isMoreThan(top.plus(Grouted.READ_TO));
   }
 
   /** Whether as much is in as the hole should take. */

@@ -31,17 +31,21 @@ class ApparentDiameterTest {
         PackExamples.input(row, "placed_ft3") + " ft3");
     assertThat(outcome.quantity("holds").in(Unit.CUBIC_FOOT))
         .isCloseTo(PackExamples.expected(row, "computed_ft3"), withinPercentage(0.01));
-    assertThat(outcome.quantity("ratio").coherent()).isCloseTo(PackExamples.expected(row, "ratio"), withinPercentage(0.01));
+    assertThat(outcome.quantity("ratio").coherent())
+        .isCloseTo(PackExamples.expected(row, "ratio"), withinPercentage(0.01));
   }
 
   /** Own scenario, arithmetic checked by hand: three bags between two tapes. */
   @ParameterizedTest
   @CsvSource({"6.5 ft, 7.9, 0.05", "13.4 ft, 6.39, 0.005"})
   void tellsTheHoleFromTheBridge(String rise, double inches, double give) {
-    assertThat(reckon("7.875 in", rise, "1.5 ft3").quantity("apparent-diameter").in(Unit.INCH)).isCloseTo(inches, within(give));
+    assertThat(reckon("7.875 in", rise, "1.5 ft3").quantity("apparent-diameter").in(Unit.INCH))
+        .isCloseTo(inches, within(give));
   }
 
-  /** A law: filled with what it holds, a stretch appears as wide as it was drilled, with the pipe all the way or not. */
+  /**
+   * A law: filled with what it holds, a stretch appears as wide as it was drilled, with the pipe all the way or not.
+   */
   @ParameterizedTest
   @ValueSource(ints = {80, 90, 94, 96})
   void aHoleFilledWithWhatItHoldsAppearsAsDrilled(int top) {

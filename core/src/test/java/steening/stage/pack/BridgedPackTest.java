@@ -20,8 +20,9 @@ import steening.stage.Sheet;
 /** Own scenario, arithmetic checked by hand: a pack that bridges under the ninth bag. */
 class BridgedPackTest {
   private static final JobInSteps SET = JobInSteps.nothing()
-      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "97 ft", "casing-outside", "4.5 in", "casing-wall", "0.214 in",
-          "stick-up", "1.5 ft", "screen-top", "84 ft", "screen-bottom", "94 ft", "sump", "2 ft", "slot", "20 slot",
+      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "97 ft", "casing-outside", "4.5 in",
+          "casing-wall", "0.214 in", "stick-up", "1.5 ft", "screen-top", "84 ft", "screen-bottom", "94 ft",
+          "sump", "2 ft", "slot", "20 slot",
           "pack-top", "74 ft", "grout-top", "0 ft", "rate", "10 gpm")
       .then("hole", "from", "0 ft", "to", "97 ft", "diameter", "7.875 in")
       .then("sump", "length", "2 ft").then("screen", "length", "10 ft", "slot", "20 slot")
@@ -54,7 +55,8 @@ class BridgedPackTest {
     Finding bridged = NINE.finding("pack.bridged").orElseThrow();
     Outcome working = bridged.working().orElseThrow();
     assertThat(working.quantity("chance").coherent()).isGreaterThan(0.999).isLessThanOrEqualTo(1);
-    assertThat(working.quantity("difference").coherent() / working.quantity("deviation").coherent()).isCloseTo(-8, within(0.05));
+    assertThat(working.quantity("difference").coherent() / working.quantity("deviation").coherent())
+        .isCloseTo(-8, within(0.05));
     // by hand: 1.5 / 0.2278 = 6.6 ft of plug, 13.4 − 6.6 = 6.8 ft of void, 84.6 − 84 = 0.6 ft of screen
     assertThat(bridged.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo(
         "The last 3 bags would make the hole 6.385 in wide. A bridge, most likely: a plug 6.58 ft long over a void of"
@@ -105,10 +107,12 @@ class BridgedPackTest {
 
   @Test
   void speaksOfTheTapeAsItIsReadFromTheCasing() {
-    JobInSteps casing = SIX.then("pack-bags", "bags", "3").then("pack-tape", "reading", "72.7 ft", "from", "top-of-casing");
+    JobInSteps casing = SIX.then("pack-bags", "bags", "3")
+        .then("pack-tape", "reading", "72.7 ft", "from", "top-of-casing");
     Finding bridged = casing.finding("pack.bridged").orElseThrow();
     assertThat(bridged.measured().orElseThrow().quantity().in(Unit.FOOT)).isCloseTo(71.2, within(1e-9));
-    assertThat(bridged.next().orElseThrow().shownTo(Reader.US_ENGLISH)).contains("77.73 ft (79.23 ft from the top of casing)");
+    assertThat(bridged.next().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .contains("77.73 ft (79.23 ft from the top of casing)");
     Expectation expectation = casing.expectations("pack").get(0);
     assertThat(expectation.figure().shownTo(Reader.US_ENGLISH)).isEqualTo("79.23 ft");
     assertThat(expectation.what().shownTo(Reader.US_ENGLISH)).endsWith("from the top of casing");
@@ -125,7 +129,8 @@ class BridgedPackTest {
   @Test
   void putsEveryReadingOnTheSheet() {
     Sheet.Table table = BROKEN.stage("pack").sheet(BROKEN.job().well()).tables().get(0);
-    assertThat(table.rows()).extracting(row -> row.stream().map(s -> s.shownTo(Reader.US_ENGLISH)).toList()).containsExactly(
+    assertThat(table.rows()).extracting(row -> row.stream().map(s -> s.shownTo(Reader.US_ENGLISH)).toList())
+        .containsExactly(
         List.of("3", "91.10 ft", "90.90 ft", "0.20 ft", "7.964 in"),
         List.of("6", "84.60 ft", "84.32 ft", "0.28 ft", "7.91 in"),
         List.of("9", "71.20 ft", "77.73 ft", "-6.53 ft", "6.385 in"),

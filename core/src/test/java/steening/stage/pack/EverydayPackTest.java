@@ -14,8 +14,9 @@ import steening.stage.Progress;
 /** Own scenario, arithmetic checked by hand: the everyday well, and what can go wrong with its pack. */
 class EverydayPackTest {
   static final JobInSteps PLANNED = JobInSteps.nothing()
-      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "142 ft", "casing-outside", "4.5 in", "casing-wall", "0.214 in",
-          "stick-up", "1.5 ft", "screen-top", "125 ft", "screen-bottom", "135 ft", "sump", "2 ft", "slot", "20 slot",
+      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "142 ft", "casing-outside", "4.5 in",
+          "casing-wall", "0.214 in", "stick-up", "1.5 ft", "screen-top", "125 ft", "screen-bottom", "135 ft",
+          "sump", "2 ft", "slot", "20 slot",
           "pack-top", "115 ft", "chips-top", "110 ft", "grout-top", "0 ft", "rate", "12 gpm");
   static final JobInSteps DRILLED = PLANNED.then("hole", "from", "0 ft", "to", "142 ft", "diameter", "7.875 in");
 

@@ -44,7 +44,9 @@ class ExpectedTapeTest {
 
   /** A law: the volume below the expected tape is what was poured, washouts and all. */
   @ParameterizedTest
-  @ValueSource(strings = {"7.875 in", "7.875 in to 80 ft; 11 in to 85 ft; 7.875 in to 97 ft", "7.875 in to 90 ft; 9 in to 97 ft"})
+  @ValueSource(strings = {
+    "7.875 in", "7.875 in to 80 ft; 11 in to 85 ft; 7.875 in to 97 ft", "7.875 in to 90 ft; 9 in to 97 ft"
+  })
   void whatIsBelowTheTapeIsWhatWasPoured(String hole) {
     for (int bags = 1; bags < 25; bags++) {
       double tape = tape(hole, Integer.toString(bags));
@@ -63,7 +65,8 @@ class ExpectedTapeTest {
   @Test
   void addsTheStickUpForATapeReadFromTheCasing() {
     Outcome outcome = reckon("7.875 in", "9", "stick-up", "1.5 ft");
-    assertThat(outcome.quantity("reading").in(Unit.FOOT)).isCloseTo(outcome.quantity("tape").in(Unit.FOOT) + 1.5, within(1e-8));
+    assertThat(outcome.quantity("reading").in(Unit.FOOT))
+        .isCloseTo(outcome.quantity("tape").in(Unit.FOOT) + 1.5, within(1e-8));
   }
 
   @Test

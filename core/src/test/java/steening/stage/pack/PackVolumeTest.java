@@ -26,8 +26,10 @@ class PackVolumeTest {
         "hole", PackExamples.input(row, "hole_in") + " in", "casing", PackExamples.input(row, "screen_od_in") + " in",
         "from", "100 ft", "to", 100 + length + " ft", "bag-volume", PackExamples.input(row, "bag_ft3") + " ft3",
         "overage", 100 * PackExamples.input(row, "overage_fraction") + " %");
-    assertThat(cubicFeet(outcome, "volume")).isCloseTo(PackExamples.expected(row, "gauge_volume_ft3"), withinPercentage(0.01));
-    assertThat(cubicFeet(outcome, "order-volume")).isCloseTo(PackExamples.expected(row, "order_volume_ft3"), withinPercentage(0.01));
+    assertThat(cubicFeet(outcome, "volume"))
+        .isCloseTo(PackExamples.expected(row, "gauge_volume_ft3"), withinPercentage(0.01));
+    assertThat(cubicFeet(outcome, "order-volume"))
+        .isCloseTo(PackExamples.expected(row, "order_volume_ft3"), withinPercentage(0.01));
     assertThat(outcome.quantity("order-bags").coherent()).isEqualTo(PackExamples.expected(row, "bags"));
   }
 
@@ -37,7 +39,8 @@ class PackVolumeTest {
    */
   @Test
   void doesNotRoundOnTheWay() {
-    Outcome outcome = reckon("hole", "16 in", "casing", "8.625 in", "from", "0 ft", "to", "85 ft", "bag-volume", "1 ft3");
+    Outcome outcome =
+        reckon("hole", "16 in", "casing", "8.625 in", "from", "0 ft", "to", "85 ft", "bag-volume", "1 ft3");
     assertThat(outcome.quantity("bags").coherent()).isEqualTo(85);
   }
 
@@ -45,7 +48,8 @@ class PackVolumeTest {
   @Test
   void fillsTheFullBoreBelowTheString() {
     Outcome outcome = reckon(
-        "hole", "7.875 in", "casing", "4.5 in", "string-bottom", "137 ft", "from", "115 ft", "to", "142 ft", "overage", "25 %");
+        "hole", "7.875 in", "casing", "4.5 in", "string-bottom", "137 ft", "from", "115 ft", "to", "142 ft", "overage",
+        "25 %");
     assertThat(cubicFeet(outcome, "volume")).isCloseTo(6.703, within(0.0005));
     assertThat(outcome.quantity("bags-filled").coherent()).isCloseTo(13.4, within(0.05));
     assertThat(outcome.quantity("bags").coherent()).isEqualTo(14);

@@ -17,13 +17,15 @@ import steening.well.Fill;
 /** Own scenario, arithmetic checked by hand: the everyday well, chips from 115 to 110 ft and grout to the surface. */
 class EverydaySealTest {
   static final JobInSteps PLANNED = JobInSteps.nothing()
-      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "142 ft", "casing-outside", "4.5 in", "casing-wall", "0.214 in",
-          "stick-up", "1.5 ft", "screen-top", "125 ft", "screen-bottom", "135 ft", "sump", "2 ft", "slot", "20 slot",
+      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "142 ft", "casing-outside", "4.5 in",
+          "casing-wall", "0.214 in", "stick-up", "1.5 ft", "screen-top", "125 ft", "screen-bottom", "135 ft",
+          "sump", "2 ft", "slot", "20 slot",
           "pack-top", "115 ft", "chips-top", "110 ft", "grout-top", "0 ft", "rate", "12 gpm");
   static final JobInSteps PACKED = PLANNED
       .then("hole", "from", "0 ft", "to", "142 ft", "diameter", "7.875 in")
       .then("pack-bags", "bags", "14").then("pack-tape", "reading", "115.0 ft", "from", "ground");
-  static final JobInSteps CHIPPED = PACKED.then("chips", "bags", "2").then("chips-tape", "reading", "109.6 ft", "from", "ground");
+  static final JobInSteps CHIPPED = PACKED.then("chips", "bags", "2")
+      .then("chips-tape", "reading", "109.6 ft", "from", "ground");
   static final JobInSteps GROUTED = CHIPPED
       .then("grout-mix", "material", "bentonite", "solids", "50 lb", "water", "24 gal")
       .then("grout-batch", "bags", "4", "water", "96 gal", "weight", "9.5 lb/gal", "returns", "no")
@@ -32,8 +34,10 @@ class EverydaySealTest {
   @Test
   void loadsChipsGroutAndWater() {
     List<Load> loads = PLANNED.stage("seal").loads(PLANNED.job().well());
-    assertThat(loads).extracting(l -> l.what().shownTo(Reader.US_ENGLISH) + ": " + l.howMany().shownTo(Reader.US_ENGLISH))
-        .containsExactly("chips, bags of 0.69 ft³: 3 bags", "grout, bags of 50.0 lb: 9 bags", "water for the grout: 216.0 gal");
+    assertThat(loads)
+        .extracting(l -> l.what().shownTo(Reader.US_ENGLISH) + ": " + l.howMany().shownTo(Reader.US_ENGLISH))
+        .containsExactly(
+            "chips, bags of 0.69 ft³: 3 bags", "grout, bags of 50.0 lb: 9 bags", "water for the grout: 216.0 gal");
   }
 
   @Test
@@ -44,7 +48,8 @@ class EverydaySealTest {
     }
     JobInSteps sounded = GROUTED.then("grout-tape", "reading", "0 ft", "from", "ground", "after", "at-once");
     assertThat(sounded.findings("seal")).isEmpty();
-    assertThat(sounded.then("grout-tape", "reading", "0.4 ft", "from", "ground", "after", "next-day").findings("seal")).isEmpty();
+    assertThat(sounded.then("grout-tape", "reading", "0.4 ft", "from", "ground", "after", "next-day").findings("seal"))
+        .isEmpty();
   }
 
   @Test
@@ -52,7 +57,8 @@ class EverydaySealTest {
     assertThat(next(PACKED)).isEqualTo("chips");
     assertThat(next(PACKED.then("chips", "bags", "2"))).isEqualTo("chips-tape");
     assertThat(next(CHIPPED)).isEqualTo("grout-mix");
-    assertThat(next(CHIPPED.then("grout-mix", "material", "bentonite", "solids", "50 lb", "water", "24 gal"))).isEqualTo("grout-batch");
+    assertThat(next(CHIPPED.then("grout-mix", "material", "bentonite", "solids", "50 lb", "water", "24 gal")))
+        .isEqualTo("grout-batch");
     assertThat(progress(PACKED)).isEqualTo(Progress.NOT_BEGUN);
     assertThat(progress(CHIPPED)).isEqualTo(Progress.UNDER_WAY);
     assertThat(progress(GROUTED)).isEqualTo(Progress.DONE);

@@ -33,14 +33,23 @@ class GroutMixTest {
     }
     Outcome outcome = GroutMix.RECKONING.of(Inputs.of(body));
     assertThat(outcome.quantity("yield").in(Unit.GALLON)).isCloseTo(number(row, "computed_yield_gal"), within(0.006));
-    assertThat(outcome.quantity("yield-volume").in(Unit.CUBIC_FOOT)).isCloseTo(number(row, "computed_yield_ft3"), within(0.0006));
-    assertThat(outcome.quantity("density").in(Unit.POUND_PER_GALLON)).isCloseTo(number(row, "computed_density_lb_gal"), within(0.006));
-    assertThat(outcome.quantity("solids").in(Unit.PERCENT)).isCloseTo(number(row, "computed_solids_pct_by_weight"), within(0.06));
+    assertThat(outcome.quantity("yield-volume").in(Unit.CUBIC_FOOT))
+        .isCloseTo(number(row, "computed_yield_ft3"), within(0.0006));
+    assertThat(outcome.quantity("density").in(Unit.POUND_PER_GALLON))
+        .isCloseTo(number(row, "computed_density_lb_gal"), within(0.006));
+    assertThat(outcome.quantity("solids").in(Unit.PERCENT))
+        .isCloseTo(number(row, "computed_solids_pct_by_weight"), within(0.06));
   }
 
-  /** Yields as printed (seen): plugging presentation 8.8 gal, cement paste weighed 1.16 ft³, high-solids article 3.5 and 2.2. */
+  /**
+   * Yields as printed (seen): plugging presentation 8.8 gal, cement paste weighed 1.16 ft³, high-solids article 3.5 and
+   * 2.2.
+   */
   @ParameterizedTest
-  @CsvSource({"cement, 94 lb, 5.2 gal, 1.176", "cement, 94 lb, 5 gal, 1.16", "bentonite, 50 lb, 24 gal, 3.5", "bentonite, 50 lb, 14 gal, 2.2"})
+  @CsvSource({
+    "cement, 94 lb, 5.2 gal, 1.176", "cement, 94 lb, 5 gal, 1.16",
+    "bentonite, 50 lb, 24 gal, 3.5", "bentonite, 50 lb, 14 gal, 2.2"
+  })
   void comesWithinTwoPercentOfPrintedYields(String part, String dry, String water, double cubicFeet) {
     Outcome outcome = GroutMix.RECKONING.of(Inputs.of(Body.of(part, dry, "water", water)));
     assertThat(outcome.quantity("yield-volume").in(Unit.CUBIC_FOOT)).isCloseTo(cubicFeet, withinPercentage(2));
@@ -50,7 +59,8 @@ class GroutMixTest {
   @Test
   void theMakersOwnYieldIsWithinTwoPercent() {
     Outcome outcome = GroutMix.RECKONING.of(Inputs.of(Body.of("bentonite", "50 lb", "water", "24 gal")));
-    assertThat(outcome.quantity("yield").in(Unit.GALLON)).isCloseTo(26.31, within(0.005)).isCloseTo(26.4, withinPercentage(2));
+    assertThat(outcome.quantity("yield").in(Unit.GALLON)).isCloseTo(26.31, within(0.005))
+        .isCloseTo(26.4, withinPercentage(2));
   }
 
   /** A rule asks 15 to 16 lb/gal and allows 7 gal a sack (SC R.61-71, seen): the two contradict each other. */

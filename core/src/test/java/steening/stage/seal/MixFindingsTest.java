@@ -15,8 +15,10 @@ import steening.quantity.Unit;
 
 class MixFindingsTest {
   private static final JobInSteps CHIPPED = EverydaySealTest.CHIPPED;
-  private static final JobInSteps BENTONITE = CHIPPED.then("grout-mix", "material", "bentonite", "solids", "50 lb", "water", "24 gal");
-  private static final JobInSteps CEMENT = CHIPPED.then("grout-mix", "material", "cement", "solids", "94 lb", "water", "5.2 gal");
+  private static final JobInSteps BENTONITE =
+      CHIPPED.then("grout-mix", "material", "bentonite", "solids", "50 lb", "water", "24 gal");
+  private static final JobInSteps CEMENT =
+      CHIPPED.then("grout-mix", "material", "cement", "solids", "94 lb", "water", "5.2 gal");
 
   /** Own scenario: 300 gal by the meter for eleven bags; the 20 % of solids are South Carolina's, R.61-71 (seen). */
   @Test
@@ -44,18 +46,23 @@ class MixFindingsTest {
   void theRecipeIsHeldAgainstTheMeter() {
     JobInSteps rich = CHIPPED.then("grout-mix", "material", "bentonite", "solids", "50 lb", "water", "14 gal");
     assertThat(EverydaySealTest.codes(rich.then("grout-batch", "bags", "4", "water", "58 gal"))).isEmpty();
-    assertThat(EverydaySealTest.codes(rich.then("grout-batch", "bags", "4", "water", "64 gal"))).containsExactly("seal.water");
+    assertThat(EverydaySealTest.codes(rich.then("grout-batch", "bags", "4", "water", "64 gal")))
+        .containsExactly("seal.water");
   }
 
   @Test
   void theBalanceTellsOfWater() {
     JobInSteps job = BENTONITE.then("grout-batch", "bags", "4", "water", "96 gal", "weight", "9.3 lb/gal");
     Finding light = job.finding("seal.light").orElseThrow();
-    assertThat(light.text().shownTo(Reader.US_ENGLISH)).isEqualTo("The balance says 9.30 lb/gal; this mix should weigh 9.51 lb/gal.");
+    assertThat(light.text().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("The balance says 9.30 lb/gal; this mix should weigh 9.51 lb/gal.");
     // by hand: (9.5098 − 9.3) / (9.3 − 8.34) × 105.2 gal = 23.0 gal
-    assertThat(light.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("That is about 23.0 gal of water too much in 4 bags.");
-    assertThat(EverydaySealTest.codes(BENTONITE.then("grout-batch", "bags", "4", "water", "96 gal", "weight", "9.45 lb/gal"))).isEmpty();
-    JobInSteps water = BENTONITE.then("grout-batch", "bags", "4", "water", "96 gal", "weight", "8.3 lb/gal", "sure", "weight");
+    assertThat(light.cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("That is about 23.0 gal of water too much in 4 bags.");
+    assertThat(EverydaySealTest.codes(
+        BENTONITE.then("grout-batch", "bags", "4", "water", "96 gal", "weight", "9.45 lb/gal"))).isEmpty();
+    JobInSteps water =
+        BENTONITE.then("grout-batch", "bags", "4", "water", "96 gal", "weight", "8.3 lb/gal", "sure", "weight");
     assertThat(water.finding("seal.light").orElseThrow().cause().orElseThrow().shownTo(Reader.US_ENGLISH))
         .isEqualTo("Grout cannot weigh less than water.");
   }
@@ -84,7 +91,8 @@ class MixFindingsTest {
   @Test
   void aDeepColumnOfCementIsPlacedInLifts() {
     JobInSteps deep = JobInSteps.nothing()
-        .then("plan", "hole-diameter", "7.875 in", "hole-depth", "400 ft", "casing-outside", "4.5 in", "casing-wall", "0.214 in",
+        .then("plan", "hole-diameter", "7.875 in", "hole-depth", "400 ft", "casing-outside", "4.5 in", "casing-wall",
+            "0.214 in",
             "stick-up", "1.5 ft", "screen-top", "380 ft", "screen-bottom", "390 ft", "sump", "2 ft", "slot", "20 slot",
             "pack-top", "370 ft", "grout-top", "0 ft", "rate", "12 gpm")
         .then("grout-mix", "material", "cement", "solids", "94 lb", "water", "5.2 gal");
@@ -103,7 +111,8 @@ class MixFindingsTest {
 
   @Test
   void chipsBridgeToo() {
-    JobInSteps job = EverydaySealTest.PACKED.then("chips", "bags", "2").then("chips-tape", "reading", "106 ft", "from", "ground");
+    JobInSteps job = EverydaySealTest.PACKED.then("chips", "bags", "2")
+        .then("chips-tape", "reading", "106 ft", "from", "ground");
     assertThat(EverydaySealTest.codes(job)).containsExactly("seal.chips-bridged");
   }
 
@@ -119,7 +128,8 @@ class MixFindingsTest {
   @Test
   void nothingIsThrownHoweverLittleIsKnown() {
     JobInSteps bare = JobInSteps.nothing()
-        .then("grout-tape", "reading", "3 ft", "from", "top-of-casing").then("grout-batch", "bags", "3", "water", "72 gal")
+        .then("grout-tape", "reading", "3 ft", "from", "top-of-casing")
+        .then("grout-batch", "bags", "3", "water", "72 gal")
         .then("chips", "bags", "1").then("chips-tape", "reading", "100 ft", "from", "ground")
         .then("grout-tape", "reading", "3 ft", "from", "ground", "after", "next-day");
     assertThat(EverydaySealTest.codes(bare)).isEqualTo(List.of("seal.datum-unknown", "seal.pack-not-sounded"));

@@ -28,8 +28,9 @@ import steening.reckoning.Term;
  */
 class OverrunTest {
   private static final JobInSteps CHIPPED = JobInSteps.nothing()
-      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "168 ft", "casing-outside", "4.5 in", "casing-wall", "0.214 in",
-          "stick-up", "1.5 ft", "screen-top", "155 ft", "screen-bottom", "165 ft", "sump", "3 ft", "slot", "20 slot",
+      .then("plan", "hole-diameter", "7.875 in", "hole-depth", "168 ft", "casing-outside", "4.5 in",
+          "casing-wall", "0.214 in", "stick-up", "1.5 ft", "screen-top", "155 ft", "screen-bottom", "165 ft",
+          "sump", "3 ft", "slot", "20 slot",
           "pack-top", "140 ft", "chips-top", "136 ft", "grout-top", "0 ft", "rate", "10 gpm")
       .then("hole", "from", "0 ft", "to", "168 ft", "diameter", "7.875 in")
       .then("pack-bags", "bags", "13").then("pack-tape", "reading", "140 ft", "from", "ground")
@@ -57,7 +58,8 @@ class OverrunTest {
     assertThat(EverydaySealTest.codes(TAGGED)).containsExactly("seal.overrun");
     Finding overrun = TAGGED.finding("seal.overrun").orElseThrow();
     Outcome filled = overrun.working().orElseThrow();
-    assertThat(overrun.measured().orElseThrow().quantity().in(Unit.GALLON_PER_FOOT)).isCloseTo(2.708, withinPercentage(0.5));
+    assertThat(overrun.measured().orElseThrow().quantity().in(Unit.GALLON_PER_FOOT))
+        .isCloseTo(2.708, withinPercentage(0.5));
     assertThat(overrun.expected().orElseThrow().quantity().in(Unit.GALLON_PER_FOOT)).isCloseTo(1.704, within(0.001));
     assertThat(filled.quantity("ratio").coherent()).isCloseTo(1.59, withinPercentage(0.5));
     assertThat(filled.quantity("apparent-diameter").in(Unit.INCH)).isCloseTo(9.31, withinPercentage(0.5));
@@ -96,11 +98,15 @@ class OverrunTest {
   @Test
   void seesTheTopFallOvernight() {
     JobInSteps up = TAGGED.then("grout-batch", "bags", "4", "water", "96 gal", "returns", "yes");
-    Finding sank = up.then("grout-tape", "reading", "2.5 ft", "from", "ground", "after", "next-day").finding("seal.sank").orElseThrow();
-    assertThat(sank.text().shownTo(Reader.US_ENGLISH)).isEqualTo("Overnight the top of the grout fell 2.50 ft, to 2.50 ft.");
+    Finding sank = up.then("grout-tape", "reading", "2.5 ft", "from", "ground", "after", "next-day")
+        .finding("seal.sank").orElseThrow();
+    assertThat(sank.text().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("Overnight the top of the grout fell 2.50 ft, to 2.50 ft.");
     assertThat(sank.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("Grout settles as it sets.");
-    assertThat(sank.next().orElseThrow().shownTo(Reader.US_ENGLISH)).startsWith("Top it up: 1 bag and 24.0 gal of water.");
-    Finding lost = up.then("grout-tape", "reading", "9 ft", "from", "ground", "after", "next-day").finding("seal.sank").orElseThrow();
+    assertThat(sank.next().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .startsWith("Top it up: 1 bag and 24.0 gal of water.");
+    Finding lost = up.then("grout-tape", "reading", "9 ft", "from", "ground", "after", "next-day").finding("seal.sank")
+        .orElseThrow();
     assertThat(lost.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).startsWith("That is more than 5 % of the column");
   }
 

@@ -17,8 +17,10 @@ import steening.stage.Sheet;
 /** What is behind every figure of the pack and the seal, of wells in trouble and without. */
 class SealWorkingsTest {
   static Stream<Outcome> outcomes() {
-    JobInSteps sounded = EverydaySealTest.GROUTED.then("grout-tape", "reading", "2 ft", "from", "ground", "after", "next-day");
-    JobInSteps cement = EverydaySealTest.CHIPPED.then("grout-mix", "material", "cement", "solids", "94 lb", "water", "5.2 gal")
+    JobInSteps sounded =
+        EverydaySealTest.GROUTED.then("grout-tape", "reading", "2 ft", "from", "ground", "after", "next-day");
+    JobInSteps cement =
+        EverydaySealTest.CHIPPED.then("grout-mix", "material", "cement", "solids", "94 lb", "water", "5.2 gal")
         .then("grout-batch", "bags", "12", "water", "80 gal", "weight", "14 lb/gal", "returns", "no")
         .then("grout-tape", "reading", "80 ft", "from", "ground");
     return Stream.of(EverydaySealTest.PACKED, EverydaySealTest.CHIPPED, EverydaySealTest.GROUTED, sounded, cement)
@@ -40,7 +42,8 @@ class SealWorkingsTest {
   @MethodSource("outcomes")
   void aSymbolStandsForOneThing(Outcome outcome) {
     for (UnitSystem units : UnitSystem.values()) {
-      List<String> symbols = outcome.working(new Reader(Language.ENGLISH, units)).lines().stream().map(Working.Line::symbol).toList();
+      List<String> symbols = outcome.working(new Reader(Language.ENGLISH, units)).lines().stream()
+          .map(Working.Line::symbol).toList();
       assertThat(symbols).doesNotHaveDuplicates();
     }
   }
