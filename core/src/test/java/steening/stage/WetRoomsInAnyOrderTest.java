@@ -25,7 +25,8 @@ class WetRoomsInAnyOrderTest {
   private static final List<List<String>> ENTRIES = List.of(
       List.of("site", "address", "x", "neighbours-specific-capacity", "0.85 gpm/ft", "neighbours-spread", "1"),
       List.of("site", "address", "x", "neighbours-specific-capacity", "0.85 gpm/ft", "neighbours-spread", "1.6"),
-      List.of("plan", "hole-diameter", "7 7/8 in", "hole-depth", "142 ft", "casing-outside", "4.5 in", "casing-wall", "3 in",
+      List.of("plan", "hole-diameter", "7 7/8 in", "hole-depth", "142 ft", "casing-outside", "4.5 in", "casing-wall",
+          "3 in",
           "stick-up", "1.5 ft", "screen-top", "125 ft", "screen-bottom", "135 ft", "sump", "2 ft", "slot", "20 slot",
           "pack-top", "115 ft", "grout-top", "0 ft", "rate", "12 gpm"),
       List.of("hole", "from", "0 ft", "to", "142 ft", "diameter", "7 7/8 in"),
@@ -36,7 +37,8 @@ class WetRoomsInAnyOrderTest {
       List.of("pack-bags", "bags", "14"),
       List.of("pack-tape", "reading", "15 ft", "from", "ground"),
       List.of("development", "method", "air-lift", "minutes", "30 min", "sand", "1 mL", "water", "5 gal"),
-      List.of("development", "method", "over-pumping", "minutes", "0 min", "rate", "18 gpm", "level", "50 ft", "from", "top-of-casing"),
+      List.of("development", "method", "over-pumping", "minutes", "0 min", "rate", "18 gpm", "level", "50 ft", "from",
+          "top-of-casing"),
       List.of("development", "method", "over-pumping", "minutes", "30 min", "rate", "18 gpm", "level", "3 ft"),
       List.of("development-tape", "reading", "130 ft", "from", "top-of-casing"),
       List.of("static-level", "level", "-4 ft", "from", "ground"),
@@ -53,8 +55,10 @@ class WetRoomsInAnyOrderTest {
       List.of("recovery-level", "minutes", "0 min", "level", "42 ft", "from", "top-of-casing"),
       List.of("recovery-level", "minutes", "5 min", "level", "33 ft", "from", "ground"),
       List.of("recovery-level", "minutes", "10 min", "level", "32 ft", "from", "ground"),
-      List.of("disinfection", "product", "bleach", "strength", "12.5 %", "amount", "22 fl oz", "target", "100 mg/L", "contact", "0 h"),
-      List.of("disinfection", "product", "calcium-hypochlorite", "strength", "65 %", "target", "100 mg/L", "contact", "24 h"),
+      List.of("disinfection", "product", "bleach", "strength", "12.5 %", "amount", "22 fl oz", "target", "100 mg/L",
+          "contact", "0 h"),
+      List.of("disinfection", "product", "calcium-hypochlorite", "strength", "65 %", "target", "100 mg/L", "contact",
+          "24 h"),
       List.of("residual", "chlorine", "0 mg/L"),
       List.of("casing-cut", "stick-up", "1 ft"));
 
@@ -99,7 +103,8 @@ class WetRoomsInAnyOrderTest {
           line.value().shownTo(reader);
           line.working().ifPresent(w -> w.working(reader));
         }
-        for (Sheet.Table table : stage.sheet(well).tables()) table.rows().forEach(r -> r.forEach(c -> c.shownTo(reader)));
+        for (Sheet.Table table : stage.sheet(well).tables()) table.rows().forEach(r ->
+            r.forEach(c -> c.shownTo(reader)));
       }
       stage.loads(well);
       stage.progress(well);

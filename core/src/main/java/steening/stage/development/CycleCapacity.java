@@ -27,7 +27,8 @@ record CycleCapacity(Development.Cycle cycle, Outcome working) {
     if (rest.isEmpty()) return all;
     for (Development.Cycle cycle : well.get(Development.PART).cycles()) {
       boolean drawn = cycle.level().filter(l -> l.isMoreThan(rest.get())).isPresent();
-      if (drawn && cycle.rate().isPresent()) all.add(new CycleCapacity(cycle, of(cycle.rate().get(), cycle.level().get(), rest.get())));
+      if (!drawn || cycle.rate().isEmpty()) continue;
+      all.add(new CycleCapacity(cycle, of(cycle.rate().get(), cycle.level().get(), rest.get())));
     }
     return all;
   }
@@ -43,6 +44,7 @@ record CycleCapacity(Development.Cycle cycle, Outcome working) {
     Term capacity = Coefficient.giving(Scale.SPECIFIC_CAPACITY, 1).of(Scale.FLOW).of(Scale.DEPTH, -1).term()
         .times(flow).over(pumping.minus(still));
     return Outcome.empty().with(
-        "specific-capacity", capacity.named("q", Phrase.of("specific capacity", "caudal específico"), Scale.SPECIFIC_CAPACITY));
+        "specific-capacity",
+        capacity.named("q", Phrase.of("specific capacity", "caudal específico"), Scale.SPECIFIC_CAPACITY));
   }
 }

@@ -43,7 +43,8 @@ final class DevelopmentEntries {
 
   static final QuantityField WATER = SandContent.WATER.optional();
 
-  static final QuantityField READING = Sounding.READING.labelled("top of filter pack, sounded", "tope del filtro de grava, sondeado");
+  static final QuantityField READING =
+      Sounding.READING.labelled("top of filter pack, sounded", "tope del filtro de grava, sondeado");
 
   static final Kind CYCLE = Kind.of(
       "development", Phrase.of("Development cycle", "Ciclo de desarrollo"),

@@ -44,7 +44,8 @@ final class DevelopmentFindings {
                 "Lecturas desde la boca del ademe antes de conocerse su altura sobre el terreno: {0}. Quedan aparte.",
                 Integer.toString(entries.size())))
         .so(Phrase.of(
-            "Enter the stick-up, at an hour before these readings.", "Registre la altura sobre el terreno, con hora anterior a estas lecturas."))
+            "Enter the stick-up, at an hour before these readings.",
+            "Registre la altura sobre el terreno, con hora anterior a estas lecturas."))
         .from(entries));
   }
 
@@ -115,7 +116,8 @@ final class DevelopmentFindings {
             Phrase.of(
                 "Specific capacity rose by {0} in the last cycle, from {1} to {2}.",
                 "El caudal específico subió {0} en el último ciclo, de {1} a {2}.",
-                new Figure(new Measure(Dimension.NUMBER, ratio - 1), Scale.SHARE), capacity(before.size()), capacity(last.size())))
+                new Figure(new Measure(Dimension.NUMBER, ratio - 1), Scale.SHARE), capacity(before.size()),
+                capacity(last.size())))
         .comparing(capacity(last.size()), capacity(before.size()))
         .so(Phrase.of(
             "Keep going: the well is still opening up. Under 5 % a cycle it is developed.",
@@ -126,7 +128,8 @@ final class DevelopmentFindings {
 
   private static Optional<Finding> atScreen(Well well) {
     Optional<Length> screen = well.get(CasingString.PART).screenTop();
-    List<Development.Cycle> levels = well.get(Development.PART).cycles().stream().filter(c -> c.level().isPresent()).toList();
+    List<Development.Cycle> levels =
+        well.get(Development.PART).cycles().stream().filter(c -> c.level().isPresent()).toList();
     if (screen.isEmpty() || levels.isEmpty()) return Optional.empty();
     Development.Cycle last = levels.get(levels.size() - 1);
     Length level = last.level().orElseThrow();
@@ -135,7 +138,8 @@ final class DevelopmentFindings {
             "development.level-in-screen", Weight.LOOK,
             Phrase.of(
                 "The level was drawn down to {0}, below the top of the screen, {1}.",
-                "El nivel se abatió hasta {0}, por debajo del tope de la rejilla, {1}.", depth(level), depth(screen.get())))
+                "El nivel se abatió hasta {0}, por debajo del tope de la rejilla, {1}.", depth(level),
+                depth(screen.get())))
         .comparing(depth(level), depth(screen.get()))
         .so(Phrase.of(
             "Lower the rate until the water is clean: a full hole outside presses on an empty pipe.",

@@ -32,18 +32,21 @@ final class DevelopmentSheet {
     if (!last.isEmpty()) {
       Outcome mean = SandReadings.mean(last);
       sheet = sheet.line(
-          Phrase.of("sand, mean of the last {0} readings", "arena, media de las últimas {0} lecturas", Integer.toString(last.size())),
+          Phrase.of("sand, mean of the last {0} readings", "arena, media de las últimas {0} lecturas",
+              Integer.toString(last.size())),
           mean.figure("mean"), mean);
     }
     if (!capacities.isEmpty()) {
       Outcome capacity = capacities.get(capacities.size() - 1).working();
       sheet = sheet.line(
-          Phrase.of("specific capacity in the last cycle", "caudal específico en el último ciclo"), capacity.figure("specific-capacity"), capacity);
+          Phrase.of("specific capacity in the last cycle", "caudal específico en el último ciclo"),
+          capacity.figure("specific-capacity"), capacity);
     }
     Optional<PackSettling> settling = PackSettling.of(well);
     if (settling.isPresent()) {
       sheet = sheet.line(
-          Phrase.of("pack went down by", "el filtro bajó"), new Figure(settling.get().fallen().max(Length.ZERO), Scale.DEPTH));
+          Phrase.of("pack went down by", "el filtro bajó"),
+          new Figure(settling.get().fallen().max(Length.ZERO), Scale.DEPTH));
     }
     return sheet.table(Phrase.of("Cycles", "Ciclos"), heads(), rows(development, capacities));
   }
@@ -52,7 +55,8 @@ final class DevelopmentSheet {
     return List.of(
         Phrase.of("method", "método"), Phrase.of("minutes", "minutos"), Phrase.of("rate", "gasto"),
         Phrase.of("level below ground", "nivel bajo el terreno"), Phrase.of("specific capacity", "caudal específico"),
-        Phrase.of("turbidity", "turbiedad"), Phrase.of("sand settled", "arena sedimentada"), Phrase.of("sand", "arena"));
+        Phrase.of("turbidity", "turbiedad"), Phrase.of("sand settled", "arena sedimentada"),
+        Phrase.of("sand", "arena"));
   }
 
   private static List<List<Shown>> rows(Development development, List<CycleCapacity> capacities) {
@@ -83,17 +87,22 @@ final class DevelopmentSheet {
     if (well.get(PumpingTest.PART).started().isPresent()) return List.of();
     List<Expectation> expectations = new ArrayList<>();
     Development development = well.get(Development.PART);
-    Quantity water = development.withSand().stream().reduce((a, b) -> b).map(Development.Cycle::water).orElse(SandContent.PAIL);
-    Term limit = Term.given("c", Phrase.of("limit for a house", "límite para una casa"), Scale.CONCENTRATION, SandReadings.LIMIT);
+    Quantity water = development.withSand().stream().reduce((a, b) -> b).map(Development.Cycle::water)
+        .orElse(SandContent.PAIL);
+    Term limit = Term.given("c", Phrase.of("limit for a house", "límite para una casa"), Scale.CONCENTRATION,
+        SandReadings.LIMIT);
     Term from = Term.given("V", SandContent.WATER.label(), Scale.LIQUID, water);
-    Outcome most = Outcome.empty().with("sand", SandContent.sand(limit, from).named("v", SandContent.SAND.label(), Scale.SETTLED_SAND));
+    Outcome most = Outcome.empty()
+        .with("sand", SandContent.sand(limit, from).named("v", SandContent.SAND.label(), Scale.SETTLED_SAND));
     expectations.add(new Expectation(
-        Phrase.of("sand settled from {0}, at most", "arena sedimentada de {0}, como máximo", new Figure(water, Scale.LIQUID)),
+        Phrase.of("sand settled from {0}, at most", "arena sedimentada de {0}, como máximo",
+            new Figure(water, Scale.LIQUID)),
         most.figure("sand"), Optional.empty(), most));
     Optional<Fill.Tag> tag = well.get(Fill.PACK).lastTag();
     if (tag.isPresent()) {
       Term top = Term.given(
-          "z", Phrase.of("top of the pack as last sounded", "tope del filtro según el último sondeo"), Scale.DEPTH, tag.get().depth());
+          "z", Phrase.of("top of the pack as last sounded", "tope del filtro según el último sondeo"), Scale.DEPTH,
+          tag.get().depth());
       Outcome same = Outcome.empty().with("top", top);
       expectations.add(new Expectation(
           Phrase.of("top of the pack, below ground", "tope del filtro, bajo el terreno"), same.figure("top"),

@@ -73,7 +73,9 @@ public final class DevelopmentStage implements Stage {
   public List<Load> loads(Well well) {
     if (!well.get(Plan.PART).isMade()) return List.of();
     return List.of(
-        new Load(Phrase.of("settling cone, marked in mL", "cono de sedimentación, marcado en mL"), Phrase.same("1"), Optional.empty()),
-        new Load(Phrase.of("pail of {0}", "cubeta de {0}", new Figure(SandContent.PAIL, Scale.LIQUID)), Phrase.same("1"), Optional.empty()));
+        new Load(Phrase.of("settling cone, marked in mL", "cono de sedimentación, marcado en mL"), Phrase.same("1"),
+            Optional.empty()),
+        new Load(Phrase.of("pail of {0}", "cubeta de {0}", new Figure(SandContent.PAIL, Scale.LIQUID)),
+            Phrase.same("1"), Optional.empty()));
   }
 }

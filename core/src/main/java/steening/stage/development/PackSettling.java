@@ -54,7 +54,8 @@ record PackSettling(Fill.Tag before, Sounding after) {
       Term volume = annulus.volume(
           "V", Phrase.of("volume that is missing", "volumen que falta"), before.depth(), top());
       Term bag = Term.given("b", Plan.BAG_VOLUME.label(), Scale.VOLUME, well.get(Plan.PART).bagVolume());
-      Term bags = volume.over(bag).roundedUp().named("n", Phrase.of("bags to top up", "sacos para rellenar"), Scale.NUMBER);
+      Term bags = volume.over(bag).roundedUp()
+          .named("n", Phrase.of("bags to top up", "sacos para rellenar"), Scale.NUMBER);
       return Outcome.empty().with("volume", volume).with("bags", bags);
     });
   }

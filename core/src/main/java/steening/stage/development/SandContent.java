@@ -38,7 +38,8 @@ public final class SandContent {
           "water", Scale.LIQUID, Phrase.of("water it settled from", "agua de la que sedimentó"), "5 gal", "20 L")
       .between("0.1 L", "10000 gal").usually("0.5 L", "60 gal").optional();
 
-  static final Answer CONTENT = new Answer("sand-content", Phrase.of("sand content", "contenido de arena"), Scale.CONCENTRATION);
+  static final Answer CONTENT =
+      new Answer("sand-content", Phrase.of("sand content", "contenido de arena"), Scale.CONCENTRATION);
 
   public static final Reckoning RECKONING = new Reckoning(
       "sand-content",
@@ -47,11 +48,14 @@ public final class SandContent {
       List.of(SAND, WATER),
       List.of(CONTENT),
       Source.memory(
-          "Unit arithmetic; settled sand taken as 1.6 g/mL in bulk.", "Aritmética de unidades; arena sedimentada a 1.6 g/mL en volumen."),
+          "Unit arithmetic; settled sand taken as 1.6 g/mL in bulk.",
+          "Aritmética de unidades; arena sedimentada a 1.6 g/mL en volumen."),
       List.of(
           Phrase.of(
-              "Sand only: silt and clay do not settle while one waits.", "Solo arena: el limo y la arcilla no sedimentan mientras se espera."),
-          Phrase.of("Without another volume, a pail of 5 gal (18.9 L).", "Sin otro volumen, una cubeta de 18.9 L (5 gal).")),
+              "Sand only: silt and clay do not settle while one waits.",
+              "Solo arena: el limo y la arcilla no sedimentan mientras se espera."),
+          Phrase.of("Without another volume, a pail of 5 gal (18.9 L).",
+              "Sin otro volumen, una cubeta de 18.9 L (5 gal).")),
       SandContent::reckon);
 
   private SandContent() {}
@@ -59,18 +63,22 @@ public final class SandContent {
   private static Outcome reckon(Inputs inputs) {
     Term water = inputs.given("V", WATER, PAIL);
     if (!(water.quantity().coherent() > 0)) {
-      throw new NotReckonable("The water it settled from must be more than nothing.", "El agua de la que sedimentó debe ser más que nada.");
+      throw new NotReckonable("The water it settled from must be more than nothing.",
+          "El agua de la que sedimentó debe ser más que nada.");
     }
-    return Outcome.empty().with(CONTENT.name(), of(inputs.given("v", SAND), water).named("c", CONTENT.label(), CONTENT.scale()));
+    return Outcome.empty().with(CONTENT.name(),
+        of(inputs.given("v", SAND), water).named("c", CONTENT.label(), CONTENT.scale()));
   }
 
   /** 1600 v / V. */
   static Term of(Term sand, Term water) {
-    return Coefficient.giving(Scale.CONCENTRATION, BULK_DENSITY).of(Scale.SETTLED_SAND).of(Scale.LIQUID, -1).term().times(sand).over(water);
+    return Coefficient.giving(Scale.CONCENTRATION, BULK_DENSITY).of(Scale.SETTLED_SAND).of(Scale.LIQUID, -1).term()
+        .times(sand).over(water);
   }
 
   /** The other way round: the sand that makes a content, c V / 1600. */
   static Term sand(Term content, Term water) {
-    return Coefficient.giving(Scale.SETTLED_SAND, 1 / BULK_DENSITY).of(Scale.CONCENTRATION).of(Scale.LIQUID).term().times(content).times(water);
+    return Coefficient.giving(Scale.SETTLED_SAND, 1 / BULK_DENSITY).of(Scale.CONCENTRATION).of(Scale.LIQUID).term()
+        .times(content).times(water);
   }
 }

@@ -17,8 +17,8 @@ import steening.reckoning.Term;
 /**
  * The sand content of the last cycles, and their mean.
  *
- * <p>Limit 5 mg/L for domestic wells: EPA Manual of Water Well Construction Practices 1975 (memory); as the mean of five
- * samples, US Army Corps EP 1110-1-27 (seen).
+ * <p>Limit 5 mg/L for domestic wells: EPA Manual of Water Well Construction Practices 1975 (memory); as the mean of
+ * five samples, US Army Corps EP 1110-1-27 (seen).
  */
 final class SandReadings {
   static final Quantity LIMIT = new Measure(Dimension.CONCENTRATION, Unit.MILLIGRAM_PER_LITRE.toCoherent(5));
@@ -47,9 +47,11 @@ final class SandReadings {
   static Outcome mean(List<Development.Cycle> cycles) {
     List<Term> contents = new ArrayList<>();
     for (int i = 0; i < cycles.size(); i++) {
-      Term sand = Term.given("v" + SUBSCRIPTS[i], SandContent.SAND.label(), Scale.SETTLED_SAND, cycles.get(i).settled().orElseThrow());
+      Term sand = Term.given("v" + SUBSCRIPTS[i], SandContent.SAND.label(), Scale.SETTLED_SAND,
+          cycles.get(i).settled().orElseThrow());
       Term water = Term.given("V" + SUBSCRIPTS[i], SandContent.WATER.label(), Scale.LIQUID, cycles.get(i).water());
-      contents.add(SandContent.of(sand, water).named("c" + SUBSCRIPTS[i], SandContent.CONTENT.label(), Scale.CONCENTRATION));
+      contents.add(SandContent.of(sand, water)
+          .named("c" + SUBSCRIPTS[i], SandContent.CONTENT.label(), Scale.CONCENTRATION));
     }
     Term mean = Term.sum(contents).over(cycles.size())
         .named("c", Phrase.of("mean of the last readings", "media de las últimas lecturas"), Scale.CONCENTRATION);

@@ -18,8 +18,8 @@ import steening.reckoning.Term;
  *
  * <p>B = c V / (1000 s); c chlorine wanted in mg/L, V water to treat, s strength as weight per volume: 5.25 % is
  * 52.5 g/L. Source: mass balance; read as weight per volume, the percentages give the amounts of a provincial table in
- * three products to its rounding (seen). Range: fresh product; it weakens with age and heat. Accuracy: 4 % at worst against
- * that table; the water in the pack decides the real error.
+ * three products to its rounding (seen). Range: fresh product; it weakens with age and heat. Accuracy: 4 % at worst
+ * against that table; the water in the pack decides the real error.
  */
 public final class DisinfectionDose {
   /** A percentage of bleach counts grams in 100 mL of solution. */
@@ -34,10 +34,13 @@ public final class DisinfectionDose {
       WaterToTreat.inputsAnd(DisinfectionEntries.STRENGTH, DisinfectionEntries.TARGET),
       List.of(WaterToTreat.CASING_WATER, WaterToTreat.PACK_WATER, WaterToTreat.WATER, DOSE),
       Source.seen(
-          "Mass balance; strength as weight per volume, as in Alberta's shock chlorination worksheet and Michigan R 325.1661 Table 5.",
-          "Balance de masa; concentración en peso por volumen, como en la hoja de cloración de Alberta y Michigan R 325.1661 tabla 5."),
+          "Mass balance; strength as weight per volume, as in Alberta's shock chlorination worksheet"
+              + " and Michigan R 325.1661 Table 5.",
+          "Balance de masa; concentración en peso por volumen, como en la hoja de cloración de Alberta"
+              + " y Michigan R 325.1661 tabla 5."),
       Cautions.and(Phrase.of(
-          "Fresh bleach: an old or warm jug has lost strength.", "Blanqueador fresco: un envase viejo o caliente ha perdido fuerza.")),
+          "Fresh bleach: an old or warm jug has lost strength.",
+          "Blanqueador fresco: un envase viejo o caliente ha perdido fuerza.")),
       DisinfectionDose::reckon);
 
   private DisinfectionDose() {}
@@ -56,7 +59,8 @@ public final class DisinfectionDose {
   static Outcome reached(Term water, Quantity amount, Quantity strength) {
     Term poured = Term.given("B", DisinfectionEntries.AMOUNT.label(), Scale.DOSE, amount);
     Term label = Term.given("s", DisinfectionEntries.STRENGTH.label(), Scale.SHARE, strength);
-    Term factor = Coefficient.giving(Scale.CONCENTRATION, PER_VOLUME).of(Scale.DOSE).of(Scale.SHARE).of(Scale.LIQUID, -1).term();
+    Term factor = Coefficient.giving(Scale.CONCENTRATION, PER_VOLUME)
+        .of(Scale.DOSE).of(Scale.SHARE).of(Scale.LIQUID, -1).term();
     return Reached.outcome(factor.times(poured).times(label).over(water));
   }
 }

@@ -9,7 +9,8 @@ import steening.quantity.Scale;
 
 /** What is taken down when a well is disinfected. */
 final class DisinfectionEntries {
-  static final ChoiceField.Option BLEACH = ChoiceField.option("bleach", "bleach (sodium hypochlorite)", "blanqueador (hipoclorito de sodio)");
+  static final ChoiceField.Option BLEACH =
+      ChoiceField.option("bleach", "bleach (sodium hypochlorite)", "blanqueador (hipoclorito de sodio)");
 
   static final ChoiceField.Option DRY =
       ChoiceField.option("calcium-hypochlorite", "dry calcium hypochlorite", "hipoclorito de calcio seco");
@@ -18,7 +19,8 @@ final class DisinfectionEntries {
 
   /** Chlorine that is available, as the label says. */
   static final QuantityField STRENGTH = QuantityField.of(
-          "strength", Scale.SHARE, Phrase.of("available chlorine on the label", "cloro disponible según la etiqueta"), "5.25 %", "5.25 %")
+          "strength", Scale.SHARE, Phrase.of("available chlorine on the label", "cloro disponible según la etiqueta"),
+          "5.25 %", "5.25 %")
       .between("0.5 %", "100 %").usually("3 %", "75 %");
 
   static final QuantityField DRY_STRENGTH = QuantityField.of("strength", Scale.SHARE, STRENGTH.label(), "65 %", "65 %")
@@ -33,7 +35,8 @@ final class DisinfectionEntries {
       .between("0.01 oz", "200 lb").usually("0.2 oz", "10 lb").optional();
 
   static final QuantityField TARGET = QuantityField.of(
-          "target", Scale.CONCENTRATION, Phrase.of("chlorine wanted in the well", "cloro deseado en el pozo"), "100 mg/L", "100 mg/L")
+          "target", Scale.CONCENTRATION, Phrase.of("chlorine wanted in the well", "cloro deseado en el pozo"),
+          "100 mg/L", "100 mg/L")
       .between("1 mg/L", "20000 mg/L").usually("25 mg/L", "1000 mg/L");
 
   static final QuantityField CONTACT = QuantityField.of(

@@ -46,9 +46,11 @@ final class DisinfectionFindings {
             "disinfection.amount-missing", Weight.LOOK,
             dose.isDry()
                 ? Phrase.of(
-                    "A dry product is entered by its weight, and by nothing else.", "Un producto seco se registra por su peso, y por nada más.")
+                    "A dry product is entered by its weight, and by nothing else.",
+                    "Un producto seco se registra por su peso, y por nada más.")
                 : Phrase.of(
-                    "Bleach is entered by its amount, and by nothing else.", "El blanqueador se registra por su volumen, y por nada más."),
+                    "Bleach is entered by its amount, and by nothing else.",
+                    "El blanqueador se registra por su volumen, y por nada más."),
             dose)
         .so(Phrase.of("Correct the entry.", "Corrija el registro.")));
   }
@@ -72,7 +74,8 @@ final class DisinfectionFindings {
     Optional<Quantity> other = meantFor(dose, ratio);
     if (other.isPresent()) {
       finding = finding.because(Phrase.of(
-          "It is the amount for a product of {0}.", "Es la cantidad para un producto al {0}.", Products.label(other.get())));
+          "It is the amount for a product of {0}.", "Es la cantidad para un producto al {0}.",
+          Products.label(other.get())));
     }
     return Optional.of(right(finding, well, dose, over));
   }
@@ -94,8 +97,10 @@ final class DisinfectionFindings {
     return finding.so(over
         ? Phrase.of(
             "{0} would do. Check the label; too strong a dose attacks pump and pipe and must be flushed longer.",
-            "Bastan {0}. Revise la etiqueta; una dosis muy fuerte ataca bomba y tubería y hay que purgar más tiempo.", right.get())
-        : Phrase.of("{0} is needed in all. Check the label and add the rest.", "Hacen falta {0} en total. Revise la etiqueta y añada lo que falta.", right.get()));
+            "Bastan {0}. Revise la etiqueta; una dosis muy fuerte ataca bomba y tubería y hay que purgar más tiempo.",
+            right.get())
+        : Phrase.of("{0} is needed in all. Check the label and add the rest.",
+            "Hacen falta {0} en total. Revise la etiqueta y añada lo que falta.", right.get()));
   }
 
   private static Optional<Finding> unchecked(Well well, Dosing.Dose dose) {
@@ -103,7 +108,8 @@ final class DisinfectionFindings {
     return Optional.of(found(
             "disinfection.unchecked", Weight.NOTE,
             Phrase.of(
-                "The dose is not checked: the water in the well is not known.", "La dosis no se revisó: no se conoce el agua del pozo."),
+                "The dose is not checked: the water in the well is not known.",
+                "La dosis no se revisó: no se conoce el agua del pozo."),
             dose)
         .so(Phrase.of("Enter the static water level and the casing.", "Registre el nivel estático y el ademe.")));
   }
@@ -131,11 +137,13 @@ final class DisinfectionFindings {
     return Optional.of(found(
             "disinfection.used-up", Weight.LOOK,
             Phrase.of(
-                "No chlorine is left after {0}; it was to stay {1}.", "No queda cloro después de {0}; debía quedar {1}.",
+                "No chlorine is left after {0}; it was to stay {1}.",
+                "No queda cloro después de {0}; debía quedar {1}.",
                 hours(after), hours(dose.contact().in(Unit.HOUR))),
             dose)
         .because(Phrase.of(
-            "Iron, mud or slime used it up, or it was pumped out.", "Lo consumieron hierro, lodo o limo biológico, o se bombeó fuera."))
+            "Iron, mud or slime used it up, or it was pumped out.",
+            "Lo consumieron hierro, lodo o limo biológico, o se bombeó fuera."))
         .so(Phrase.of("Clean the well further and dose again.", "Limpie más el pozo y dosifique otra vez."))
         .from(List.of(dose.entry(), reading.get().entry())));
   }

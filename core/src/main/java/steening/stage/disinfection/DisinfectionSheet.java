@@ -30,7 +30,9 @@ final class DisinfectionSheet {
     }
     if (dose.isPresent()) sheet = put(sheet, well, dose.get());
     Optional<Residual.Reading> left = well.get(Residual.PART).standing();
-    if (left.isPresent()) sheet = sheet.line(DisinfectionEntries.CHLORINE.label(), new Figure(left.get().chlorine(), Scale.CONCENTRATION));
+    if (left.isPresent()) {
+      sheet = sheet.line(DisinfectionEntries.CHLORINE.label(), new Figure(left.get().chlorine(), Scale.CONCENTRATION));
+    }
     if (dose.isEmpty()) sheet = doses(sheet, water);
     boolean ahead = dose.isPresent() ? left.isEmpty() : water.outcome().isPresent();
     return ahead ? cautions(sheet) : sheet;
@@ -40,7 +42,8 @@ final class DisinfectionSheet {
   private static Sheet cautions(Sheet sheet) {
     List<List<Shown>> rows = new ArrayList<>();
     for (Phrase caution : Cautions.ALL) rows.add(List.of(caution));
-    return sheet.table(Phrase.of("Cautions", "Precauciones"), List.of(Phrase.of("with chlorine", "con el cloro")), rows);
+    List<Phrase> heads = List.of(Phrase.of("with chlorine", "con el cloro"));
+    return sheet.table(Phrase.of("Cautions", "Precauciones"), heads, rows);
   }
 
   private static Sheet put(Sheet sheet, Well well, Dosing.Dose dose) {
@@ -51,7 +54,8 @@ final class DisinfectionSheet {
     Optional<Outcome> reached = Reached.of(well, dose);
     if (reached.isEmpty()) return so;
     return so.line(
-        Phrase.of("chlorine reached in the well", "cloro alcanzado en el pozo"), reached.get().figure(Reached.CONCENTRATION), reached.get());
+        Phrase.of("chlorine reached in the well", "cloro alcanzado en el pozo"),
+        reached.get().figure(Reached.CONCENTRATION), reached.get());
   }
 
   private static Sheet doses(Sheet sheet, WaterInWell water) {
@@ -75,7 +79,8 @@ final class DisinfectionSheet {
     return sheet.table(
         Phrase.of("Doses for {0}", "Dosis para {0}", new Figure(WaterInWell.USUAL_TARGET, Scale.CONCENTRATION)),
         List.of(
-            Phrase.of("product", "producto"), Phrase.of("label", "etiqueta"), Phrase.of("for the casing", "para el ademe"),
+            Phrase.of("product", "producto"), Phrase.of("label", "etiqueta"),
+            Phrase.of("for the casing", "para el ademe"),
             Phrase.of("for casing and pack", "para ademe y filtro")),
         rows);
   }

@@ -64,8 +64,9 @@ public final class DisinfectionStage implements Stage {
   @Override
   public Progress progress(Well well) {
     Residual residual = well.get(Residual.PART);
-    if (well.get(Dosing.PART).doses().isEmpty()) return residual.readings().isEmpty() ? Progress.NOT_BEGUN : Progress.UNDER_WAY;
-    return residual.standing().isPresent() ? Progress.DONE : Progress.UNDER_WAY;
+    boolean dosed = !well.get(Dosing.PART).doses().isEmpty();
+    if (!dosed && residual.readings().isEmpty()) return Progress.NOT_BEGUN;
+    return dosed && residual.standing().isPresent() ? Progress.DONE : Progress.UNDER_WAY;
   }
 
   @Override

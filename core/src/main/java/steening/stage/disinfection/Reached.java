@@ -17,7 +17,8 @@ final class Reached {
   static Outcome outcome(Term concentration) {
     return Outcome.empty().with(
         CONCENTRATION,
-        concentration.named("c", Phrase.of("chlorine reached in the well", "cloro alcanzado en el pozo"), Scale.CONCENTRATION));
+        concentration.named("c", Phrase.of("chlorine reached in the well", "cloro alcanzado en el pozo"),
+            Scale.CONCENTRATION));
   }
 
   /** Absent where the dose is not one amount of its product, or the water is not known. */

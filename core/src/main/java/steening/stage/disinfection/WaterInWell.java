@@ -26,7 +26,7 @@ import steening.well.Well;
  * @param pack below the static level, down to the bottom of the hole
  */
 record WaterInWell(Optional<Length> inside, Optional<Length> column, Optional<Volume> pack) {
-  /** What is commonly aimed at in a new well, and asked for in some places: COMAR 26.04.04.24, 15A NCAC 18C .1002 (seen). */
+  /** Commonly aimed at in a new well, and asked for in places: COMAR 26.04.04.24, 15A NCAC 18C .1002 (seen). */
   static final Quantity USUAL_TARGET = new Measure(Dimension.CONCENTRATION, Unit.MILLIGRAM_PER_LITRE.toCoherent(100));
 
   static WaterInWell of(Well well) {
@@ -42,7 +42,8 @@ record WaterInWell(Optional<Length> inside, Optional<Length> column, Optional<Vo
     CasingString string = well.get(CasingString.PART);
     Plan plan = well.get(Plan.PART);
     Optional<Length> bottom = string.bottom().isPresent() ? string.bottom() : plan.stringBottom();
-    Optional<Length> column = rest.flatMap(r -> bottom.map(b -> b.minus(r.max(Length.ZERO)))).filter(c -> c.isMoreThan(Length.ZERO));
+    Optional<Length> column =
+        rest.flatMap(r -> bottom.map(b -> b.minus(r.max(Length.ZERO)))).filter(c -> c.isMoreThan(Length.ZERO));
     Optional<Length> inside = string.inside().isPresent() ? string.inside() : plan.casingInside();
     return new WaterInWell(inside.filter(d -> d.isMoreThan(Length.ZERO)), column, rest.flatMap(r -> pack(well, r)));
   }
@@ -62,7 +63,7 @@ record WaterInWell(Optional<Length> inside, Optional<Length> column, Optional<Vo
         .map(o -> (Volume) o.quantity("volume"));
   }
 
-  /** The inputs of a dose, for a strength and a target to be added; absent where the casing or the level is not known. */
+  /** A dose's inputs but strength and target; absent where the casing or the level is not known. */
   Optional<Inputs> inputs() {
     if (inside.isEmpty() || column.isEmpty()) return Optional.empty();
     Inputs inputs = Inputs.none().with(WaterToTreat.INSIDE, inside.get()).with(WaterToTreat.COLUMN, column.get());

@@ -21,8 +21,8 @@ import steening.reckoning.Term;
 import steening.well.Plan;
 
 /**
- * The water that a dose is spread through: what stands in the casing, what fills the pores of the pack, and what else is
- * to be treated.
+ * The water that a dose is spread through: what stands in the casing, what fills the pores of the pack, and what else
+ * is to be treated.
  *
  * <p>V = π/4 D² h + p P + W; D casing inside, h standing water, P volume of the pack in water, p its porosity, W other
  * water. Source: geometry; porosity 35 %, common practice, no source. Accuracy: the pack's within a fifth.
@@ -32,11 +32,13 @@ final class WaterToTreat {
       .labelled("casing inside diameter", "diámetro interior del ademe");
 
   static final QuantityField COLUMN = QuantityField.of(
-          "water-column", Scale.DEPTH, Phrase.of("water standing in the casing", "agua en el ademe, altura"), "107.5 ft", "32.8 m")
+          "water-column", Scale.DEPTH, Phrase.of("water standing in the casing", "agua en el ademe, altura"),
+          "107.5 ft", "32.8 m")
       .between("0 ft", "6000 ft").usually("5 ft", "600 ft");
 
   static final QuantityField PACK = QuantityField.of(
-          "pack-volume", Scale.VOLUME, Phrase.of("filter pack below water", "filtro de grava bajo el agua"), "6.7 ft3", "0.19 m3")
+          "pack-volume", Scale.VOLUME, Phrase.of("filter pack below water", "filtro de grava bajo el agua"),
+          "6.7 ft3", "0.19 m3")
       .between("0 ft3", "10000 ft3").usually("0.5 ft3", "200 ft3").optional();
 
   static final QuantityField POROSITY = QuantityField.of(
@@ -44,10 +46,12 @@ final class WaterToTreat {
       .between("1 %", "60 %").usually("20 %", "45 %").optional();
 
   static final QuantityField OTHER = QuantityField.of(
-          "other-water", Scale.LIQUID, Phrase.of("other water: tank, pipes", "otra agua: tanque, tuberías"), "80 gal", "300 L")
+          "other-water", Scale.LIQUID, Phrase.of("other water: tank, pipes", "otra agua: tanque, tuberías"), "80 gal",
+          "300 L")
       .between("0 gal", "100000 gal").usually("1 gal", "2000 gal").optional();
 
-  static final Answer CASING_WATER = new Answer("casing-water", Phrase.of("water in the casing", "agua en el ademe"), Scale.LIQUID);
+  static final Answer CASING_WATER =
+      new Answer("casing-water", Phrase.of("water in the casing", "agua en el ademe"), Scale.LIQUID);
   static final Answer PACK_WATER = new Answer(
       "pack-water", Phrase.of("water in the pores of the pack", "agua en los poros del filtro"), Scale.LIQUID);
   static final Answer WATER = new Answer("water", Phrase.of("water to treat", "agua a tratar"), Scale.LIQUID);
@@ -71,7 +75,8 @@ final class WaterToTreat {
     Term sum = casing;
     if (inputs.find(PACK).isPresent()) {
       Term pores = Coefficient.giving(Scale.LIQUID, 1).of(Scale.SHARE).of(Scale.VOLUME).term()
-          .times(inputs.given("p", POROSITY, THIRD)).times(inputs.given("P", PACK)).named("V_p", PACK_WATER.label(), PACK_WATER.scale());
+          .times(inputs.given("p", POROSITY, THIRD)).times(inputs.given("P", PACK))
+          .named("V_p", PACK_WATER.label(), PACK_WATER.scale());
       outcome = outcome.with(PACK_WATER.name(), pores);
       sum = sum.plus(pores);
     }

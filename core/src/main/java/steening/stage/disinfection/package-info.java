@@ -1,2 +1,2 @@
-/** Disinfection: chlorine for the water in the casing and in the pores of the pack, and what is left of it afterwards. */
+/** Disinfection: chlorine for the water in casing and pack, and what is left of it afterwards. */
 package steening.stage.disinfection;

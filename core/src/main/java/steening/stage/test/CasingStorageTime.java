@@ -29,7 +29,8 @@ public final class CasingStorageTime {
       .labelled("casing inside diameter", "diámetro interior del ademe");
 
   public static final QuantityField DROP_PIPE = QuantityField.of(
-          "drop-pipe", Scale.DIAMETER, Phrase.of("drop pipe outside diameter", "diámetro exterior de la columna de bombeo"), "1.25 in", "32 mm")
+          "drop-pipe", Scale.DIAMETER,
+          Phrase.of("drop pipe outside diameter", "diámetro exterior de la columna de bombeo"), "1.25 in", "32 mm")
       .between("0 in", "20 in").usually("0.5 in", "4 in").optional();
 
   public static final QuantityField CAPACITY = QuantityField.of(
@@ -40,7 +41,8 @@ public final class CasingStorageTime {
   static final Length USUAL_DROP_PIPE = Length.of(1.25, Unit.INCH);
 
   static final Answer TIME = new Answer(
-      "casing-storage-time", Phrase.of("time of casing storage", "tiempo de almacenamiento en el ademe"), Scale.MINUTES);
+      "casing-storage-time", Phrase.of("time of casing storage", "tiempo de almacenamiento en el ademe"),
+      Scale.MINUTES);
 
   private static final double FACTOR = Unit.MINUTE.toCoherent(0.6)
       * Unit.GALLON_PER_MINUTE_PER_FOOT.toCoherent(1) / Unit.SQUARE_INCH.toCoherent(1);
@@ -64,12 +66,15 @@ public final class CasingStorageTime {
     Term pipe = inputs.given("d", DROP_PIPE, USUAL_DROP_PIPE);
     if (!(inside.quantity().coherent() > pipe.quantity().coherent())) {
       throw new NotReckonable(
-          "The drop pipe does not fit into the casing: {0} against {1}.", "La columna de bombeo no cabe en el ademe: {0} contra {1}.",
+          "The drop pipe does not fit into the casing: {0} against {1}.",
+          "La columna de bombeo no cabe en el ademe: {0} contra {1}.",
           new Figure(pipe.quantity(), Scale.DIAMETER), new Figure(inside.quantity(), Scale.DIAMETER));
     }
-    Term factor = Coefficient.giving(Scale.MINUTES, FACTOR).of(Scale.DIAMETER, 2).of(Scale.SPECIFIC_CAPACITY, -1).term();
+    Term factor = Coefficient.giving(Scale.MINUTES, FACTOR).of(Scale.DIAMETER, 2).of(Scale.SPECIFIC_CAPACITY, -1)
+        .term();
     return Outcome.empty().with(
         TIME.name(),
-        factor.times(inside.squared().minus(pipe.squared())).over(inputs.given("q", CAPACITY)).named("t", TIME.label(), TIME.scale()));
+        factor.times(inside.squared().minus(pipe.squared())).over(inputs.given("q", CAPACITY))
+            .named("t", TIME.label(), TIME.scale()));
   }
 }

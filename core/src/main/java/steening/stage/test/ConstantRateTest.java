@@ -32,7 +32,8 @@ public final class ConstantRateTest {
   public static final QuantityField RATE = TestEntries.RATE;
 
   public static final SeriesField TIMES = SeriesField.of(
-      QuantityField.of("times", Scale.MINUTES, Phrase.of("minutes since the start", "minutos desde el arranque"), "10 min", "10 min")
+      QuantityField.of("times", Scale.MINUTES, Phrase.of("minutes since the start", "minutos desde el arranque"),
+          "10 min", "10 min")
           .between("0 min", "1000000 min"),
       2, "10; 100; 240 min", "10; 100; 240 min");
 
@@ -47,7 +48,8 @@ public final class ConstantRateTest {
 
   /** To a well where the level is watched; nothing is drawn from it. */
   public static final QuantityField DISTANCE = QuantityField.of(
-          "distance", Scale.DISTANCE, Phrase.of("distance to the observation well", "distancia al pozo de observación"), "200 ft", "60 m")
+          "distance", Scale.DISTANCE,
+          Phrase.of("distance to the observation well", "distancia al pozo de observación"), "200 ft", "60 m")
       .between("1 ft", "20000 ft").usually("5 ft", "3000 ft").optional();
 
   static final Answer SLOPE = new Answer(
@@ -56,13 +58,16 @@ public final class ConstantRateTest {
   static final Answer TRANSMISSIVITY = new Answer(
       "transmissivity", Phrase.of("transmissivity", "transmisividad"), Scale.TRANSMISSIVITY);
   static final Answer ZERO_TIME = new Answer(
-      "zero-time", Phrase.of("time at which the line meets zero drawdown", "tiempo en que la recta corta el abatimiento cero"), Scale.MINUTES);
+      "zero-time",
+      Phrase.of("time at which the line meets zero drawdown", "tiempo en que la recta corta el abatimiento cero"),
+      Scale.MINUTES);
   static final Answer STORATIVITY = new Answer(
       "storativity", Phrase.of("storativity", "coeficiente de almacenamiento"), Scale.NUMBER);
   static final Answer U = new Answer(
       "u", Phrase.of("u at the first reading used", "u en la primera lectura usada"), Scale.NUMBER);
   static final Answer CAPACITY = new Answer(
-      "specific-capacity", Phrase.of("specific capacity at the last reading used", "caudal específico en la última lectura usada"),
+      "specific-capacity",
+      Phrase.of("specific capacity at the last reading used", "caudal específico en la última lectura usada"),
       Scale.SPECIFIC_CAPACITY);
 
   public static final Reckoning RECKONING = new Reckoning(
@@ -100,7 +105,8 @@ public final class ConstantRateTest {
           new Figure(slope.quantity(), Scale.DEPTH));
     }
     StraightLine line = sums.line(slope, "s₁", START.label());
-    Term transmissivity = JacobConstants.transmissivity(rate, slope).named("T", TRANSMISSIVITY.label(), TRANSMISSIVITY.scale());
+    Term transmissivity = JacobConstants.transmissivity(rate, slope)
+        .named("T", TRANSMISSIVITY.label(), TRANSMISSIVITY.scale());
     Outcome outcome = Outcome.empty()
         .with(SLOPE.name(), slope).with(START.name(), line.start()).with(TRANSMISSIVITY.name(), transmissivity);
     outcome = Storage.added(outcome, inputs, used, transmissivity, line);
@@ -125,7 +131,9 @@ public final class ConstantRateTest {
   private static Outcome capacity(Outcome outcome, List<StraightLine.Point> used, Term rate) {
     StraightLine.Point last = used.stream().max((a, b) -> Double.compare(a.minutes(), b.minutes())).orElseThrow();
     if (!last.y().isMoreThan(Length.ZERO)) return outcome;
-    Term drawdown = Term.given("s", Phrase.of("drawdown at the last reading used", "abatimiento en la última lectura usada"), Scale.DEPTH, last.y());
-    return outcome.with(CAPACITY.name(), SpecificCapacity.of(rate, drawdown).named("q", CAPACITY.label(), CAPACITY.scale()));
+    Phrase label = Phrase.of("drawdown at the last reading used", "abatimiento en la última lectura usada");
+    Term drawdown = Term.given("s", label, Scale.DEPTH, last.y());
+    return outcome.with(CAPACITY.name(),
+        SpecificCapacity.of(rate, drawdown).named("q", CAPACITY.label(), CAPACITY.scale()));
   }
 }

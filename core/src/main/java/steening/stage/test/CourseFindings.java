@@ -35,7 +35,8 @@ final class CourseFindings {
     LevelReadings readings = well.get(LevelReadings.PART);
     RunReckoned reckoned = RunReckoned.of(well);
     boolean pumping = !readings.of(Sort.PUMPING).isEmpty();
-    List<String> last = pumping ? List.of(readings.of(Sort.PUMPING).get(readings.of(Sort.PUMPING).size() - 1).entry()) : List.of();
+    List<String> last = pumping ? List.of(readings.of(Sort.PUMPING).get(readings.of(Sort.PUMPING).size() - 1).entry())
+        : List.of();
     if (pumping && reckoned.run().rate().isEmpty()) {
       findings.add(missing("test.rate-missing", "discharge rate", "el gasto", last));
     }
@@ -54,10 +55,12 @@ final class CourseFindings {
     return Finding.of(
             code, Weight.LOOK, TestStage.NAME,
             Phrase.of(
-                "Pumping levels are noted, but no {0}. Nothing follows from them.", "Hay niveles dinámicos, pero falta {1}. De ellos nada resulta.",
+                "Pumping levels are noted, but no {0}. Nothing follows from them.",
+                "Hay niveles dinámicos, pero falta {1}. De ellos nada resulta.",
                 english, spanish))
         .so(Phrase.of(
-            "Enter the {0}, at the hour it was measured.", "Registre {1}, con la hora en que se midió.", english, spanish))
+            "Enter the {0}, at the hour it was measured.", "Registre {1}, con la hora en que se midió.", english,
+            spanish))
         .from(entries);
   }
 
@@ -71,7 +74,8 @@ final class CourseFindings {
                 "Se bombeó {0}; en algunos lugares se piden al menos {1} (New York 10 NYCRR Appendix 5-B.4).",
                 pumped, hours(FOUR_HOURS)))
         .comparing(pumped, hours(FOUR_HOURS))
-        .so(Phrase.of("See what the local code asks for before certifying a rate.", "Vea qué pide el reglamento local antes de certificar un gasto."))
+        .so(Phrase.of("See what the local code asks for before certifying a rate.",
+            "Vea qué pide el reglamento local antes de certificar un gasto."))
         .from(entries));
   }
 
@@ -88,9 +92,11 @@ final class CourseFindings {
             "test.casing-storage", Weight.NOTE, TestStage.NAME,
             Phrase.of(
                 "The last level was read at {0}; until {1} the casing itself gives the water.",
-                "El último nivel se leyó a {0}; hasta {1} el agua la da el propio ademe.", Window.minutes(last.minutes()), time))
+                "El último nivel se leyó a {0}; hasta {1} el agua la da el propio ademe.",
+                Window.minutes(last.minutes()), time))
         .comparing(Window.minutes(last.minutes()), time)
-        .so(Phrase.of("Do not certify a rate on these readings; pump longer.", "No certifique un gasto con estas lecturas; bombee más tiempo."))
+        .so(Phrase.of("Do not certify a rate on these readings; pump longer.",
+            "No certifique un gasto con estas lecturas; bombee más tiempo."))
         .shownBy(storage.get())
         .from(entries));
   }
@@ -121,8 +127,10 @@ final class CourseFindings {
         .from(List.of(last.reading().entry()));
     return Optional.of(steeper
         ? finding
-            .because(Phrase.of("A boundary, the aquifer thinning, or the rate gone up.", "Una frontera, el acuífero que adelgaza, o el gasto que subió."))
-            .so(Phrase.of("Pump longer, and certify on the later line.", "Bombee más tiempo, y certifique con la recta posterior."))
+            .because(Phrase.of("A boundary, the aquifer thinning, or the rate gone up.",
+                "Una frontera, el acuífero que adelgaza, o el gasto que subió."))
+            .so(Phrase.of("Pump longer, and certify on the later line.",
+                "Bombee más tiempo, y certifique con la recta posterior."))
         : finding
             .because(Phrase.of(
                 "Leakage, recharge, discharge running back, or the rate gone down.",
@@ -137,6 +145,7 @@ final class CourseFindings {
         drawdowns.stream().map(d -> StraightLine.Point.at(d.minutes(), d.minutes(), d.size())).toList();
     if (points.stream().allMatch(p -> p.x() == points.get(0).x())) return Optional.empty();
     StraightLine.Sums sums = StraightLine.Sums.of(points, ConstantRateTest.START.label());
-    return Optional.of(sums.line(sums.slope().named("Δs", ConstantRateTest.SLOPE.label(), Scale.DEPTH), "s₁", ConstantRateTest.START.label()));
+    return Optional.of(sums.line(sums.slope().named("Δs", ConstantRateTest.SLOPE.label(), Scale.DEPTH), "s₁",
+        ConstantRateTest.START.label()));
   }
 }

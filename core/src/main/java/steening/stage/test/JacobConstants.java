@@ -24,7 +24,8 @@ final class JacobConstants {
 
   /** 2.303 Q / (4 π Δs): 264 Q / Δs in gpm, feet and gpd/ft. */
   static Term transmissivity(Term rate, Term slope) {
-    return Coefficient.giving(Scale.TRANSMISSIVITY, LN_10 / FOUR_PI).of(Scale.FLOW).of(Scale.DEPTH, -1).term().times(rate).over(slope);
+    return Coefficient.giving(Scale.TRANSMISSIVITY, LN_10 / FOUR_PI).of(Scale.FLOW).of(Scale.DEPTH, -1).term()
+        .times(rate).over(slope);
   }
 
   /** The minute at which the line meets zero drawdown. */

@@ -38,10 +38,11 @@ final class LevelFindings {
             "test.datum-unknown",
             Phrase.of(
                 "Levels read from the top of casing before the stick-up was known: {0}. They are kept aside.",
-                "Niveles leídos desde la boca del ademe antes de conocerse su altura sobre el terreno: {0}. Quedan aparte.",
+                "Niveles leídos desde la boca del ademe antes de conocerse su altura: {0}. Quedan aparte.",
                 Integer.toString(entries.size())))
         .so(Phrase.of(
-            "Enter the stick-up, at an hour before these readings.", "Registre la altura sobre el terreno, con hora anterior a estas lecturas."))
+            "Enter the stick-up, at an hour before these readings.",
+            "Registre la altura sobre el terreno, con hora anterior a estas lecturas."))
         .from(entries));
   }
 
@@ -69,8 +70,10 @@ final class LevelFindings {
               Phrase.of(
                   "A level at {0} was taken down after the one at {1}.", "Un nivel a {0} se anotó después del de {1}.",
                   Window.minutes(after.minutes()), Window.minutes(before.minutes())))
-          .because(Phrase.of("A slip in the minutes, or one level taken down twice.", "Un error en los minutos, o un nivel anotado dos veces."))
-          .so(Phrase.of("Correct the minutes, or withdraw one of the two.", "Corrija los minutos, o retire uno de los dos."))
+          .because(Phrase.of("A slip in the minutes, or one level taken down twice.",
+              "Un error en los minutos, o un nivel anotado dos veces."))
+          .so(Phrase.of("Correct the minutes, or withdraw one of the two.",
+              "Corrija los minutos, o retire uno de los dos."))
           .from(List.of(before.entry(), after.entry())));
     }
     return Optional.empty();
@@ -92,20 +95,25 @@ final class LevelFindings {
     return Optional.of(look(
             "test.mixed-datums",
             Phrase.of(
-                "The static level was read {0}, this one {1}: the drawdown is {2} or {3}, differing by the stick-up {4}.",
-                "El nivel estático se leyó {0}, este {1}: el abatimiento es {2} o {3}, y difieren en la altura sobre el terreno {4}.",
-                TestWords.from(rest.from()), TestWords.from(reading.from()), TestWords.depth(so), TestWords.depth(otherwise),
+                "The static level was read {0}, this one {1}: the drawdown is {2} or {3},"
+                    + " differing by the stick-up {4}.",
+                "El nivel estático se leyó {0}, este {1}: el abatimiento es {2} o {3},"
+                    + " y difieren en la altura sobre el terreno {4}.",
+                TestWords.from(rest.from()), TestWords.from(reading.from()), TestWords.depth(so),
+                TestWords.depth(otherwise),
                 TestWords.depth(apart)))
         .comparing(TestWords.depth(so), TestWords.depth(otherwise))
         .because(Phrase.of("Perhaps both were read from one point.", "Quizá ambos se leyeron desde el mismo punto."))
         .so(Phrase.of(
-            "{0} is used. Correct the point of the reading that is wrong.", "Se usa {0}. Corrija el punto de la lectura equivocada.",
+            "{0} is used. Correct the point of the reading that is wrong.",
+            "Se usa {0}. Corrija el punto de la lectura equivocada.",
             TestWords.depth(so)))
         .from(List.of(rest.entry(), reading.entry())));
   }
 
   private static Optional<Finding> above(Run run) {
-    List<Run.Drawdown> above = run.pumping().stream().filter(d -> d.size().isLessThan(Length.ZERO.minus(STILL))).toList();
+    List<Run.Drawdown> above =
+        run.pumping().stream().filter(d -> d.size().isLessThan(Length.ZERO.minus(STILL))).toList();
     if (above.isEmpty()) return Optional.empty();
     LevelReading rest = run.rest().orElseThrow();
     LevelReading pumping = above.get(above.size() - 1).reading();
@@ -131,8 +139,10 @@ final class LevelFindings {
     String typed = TestWords.typed(slip.tape(), slip.unit(), slip.unit());
     String meant = TestWords.typed(slip.tape(), slip.unit(), other(slip.unit()));
     return finding
-        .because(Phrase.of("A unit may have been mistaken: {0} was typed.", "Quizá se equivocó la unidad: se escribió {0}.", typed))
-        .so(Phrase.of("Did you mean {0}? If so, correct that entry.", "¿Quiso decir {0}? Entonces corrija ese registro.", meant));
+        .because(Phrase.of("A unit may have been mistaken: {0} was typed.",
+            "Quizá se equivocó la unidad: se escribió {0}.", typed))
+        .so(Phrase.of("Did you mean {0}? If so, correct that entry.",
+            "¿Quiso decir {0}? Entonces corrija ese registro.", meant));
   }
 
   private static Optional<Length> inOtherUnit(LevelReading reading) {

@@ -20,7 +20,8 @@ import steening.well.Part;
  * @param starts entries that started the pump; a second start begins the test again
  */
 record LevelReadings(List<LevelReading> all, Optional<Notation.Typed> rate, List<String> starts) {
-  static final Part<LevelReadings> PART = new Part<>("level-readings", new LevelReadings(List.of(), Optional.empty(), List.of()));
+  static final Part<LevelReadings> PART =
+      new Part<>("level-readings", new LevelReadings(List.of(), Optional.empty(), List.of()));
 
   LevelReadings {
     all = List.copyOf(all);
@@ -43,7 +44,8 @@ record LevelReadings(List<LevelReading> all, Optional<Notation.Typed> rate, List
    * @param depth below ground, with the stick-up of that time; absent where that was not known
    */
   record LevelReading(
-      Sort sort, double minutes, Length tape, Unit unit, DepthFrom from, Optional<Length> depth, Moment at, String entry) {
+      Sort sort, double minutes, Length tape, Unit unit, DepthFrom from, Optional<Length> depth, Moment at,
+      String entry) {
 
     static LevelReading of(Sort sort, Entry entry, QuantityField level, QuantityField since, CasingString string) {
       Notation.Typed typed = level.text(entry.body()).flatMap(t -> Notation.read(t, Unit.FOOT)).orElseThrow();
@@ -51,7 +53,8 @@ record LevelReadings(List<LevelReading> all, Optional<Notation.Typed> rate, List
       double minutes = sort == Sort.AT_REST ? 0 : since.in(entry.body()).map(q -> q.in(Unit.MINUTE)).orElse(0.0);
       Length reading = (Length) typed.quantity();
       return new LevelReading(
-          sort, minutes, reading, typed.unit(), from, string.belowGround(reading, from), entry.happenedAt(), entry.id());
+          sort, minutes, reading, typed.unit(), from, string.belowGround(reading, from), entry.happenedAt(),
+          entry.id());
     }
   }
 

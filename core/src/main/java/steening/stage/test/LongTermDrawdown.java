@@ -21,15 +21,16 @@ import steening.reckoning.Term;
 /**
  * The drawdown after a long time of steady pumping, along the line of the test.
  *
- * <p>s₂ = s₁ + Δs log(t₂ / t₁). Source: the straight line of Cooper and Jacob 1946, carried on; 100 days without rain is
- * common practice, no source. Range: the same rate, no boundary, no recharge. Accuracy: a line over three log cycles
+ * <p>s₂ = s₁ + Δs log(t₂ / t₁). Source: the straight line of Cooper and Jacob 1946, carried on; 100 days without rain
+ * is common practice, no source. Range: the same rate, no boundary, no recharge. Accuracy: a line over three log cycles
  * carried on for three more; a boundary it has not met yet makes it wrong.
  */
 public final class LongTermDrawdown {
   public static final QuantityField DRAWDOWN = SpecificCapacity.DRAWDOWN;
 
   public static final QuantityField MINUTES = QuantityField.of(
-          "minutes", Scale.MINUTES, Phrase.of("minutes of pumping it was read at", "minutos de bombeo a los que se leyó"), "240 min", "240 min")
+          "minutes", Scale.MINUTES,
+          Phrase.of("minutes of pumping it was read at", "minutos de bombeo a los que se leyó"), "240 min", "240 min")
       .between("0.1 min", "1000000 min");
 
   public static final QuantityField SLOPE = QuantityField.of(
@@ -57,7 +58,8 @@ public final class LongTermDrawdown {
       List.of(
           Phrase.of("Steady pumping at the rate of the test.", "Bombeo continuo al gasto de la prueba."),
           Phrase.of(
-              "No boundary and no recharge that the test has not met.", "Sin fronteras ni recarga que la prueba no haya encontrado."),
+              "No boundary and no recharge that the test has not met.",
+              "Sin fronteras ni recarga que la prueba no haya encontrado."),
           Phrase.of("Without days given, 100.", "Si no se dan días, 100.")),
       LongTermDrawdown::reckon);
 
@@ -71,7 +73,8 @@ public final class LongTermDrawdown {
           "{0} is sooner than the reading at {1}.", "{0} es antes que la lectura a {1}.",
           new Figure(late.quantity(), Scale.DAYS), new Figure(early.quantity(), Scale.MINUTES));
     }
-    Term ratio = Coefficient.giving(Scale.NUMBER, 1).of(Scale.DAYS).of(Scale.MINUTES, -1).term().times(late).over(early);
+    Term ratio = Coefficient.giving(Scale.NUMBER, 1).of(Scale.DAYS).of(Scale.MINUTES, -1).term().times(late)
+        .over(early);
     Term later = inputs.given("s₁", DRAWDOWN).plus(inputs.given("Δs", SLOPE).times(ratio.log10()));
     return Outcome.empty().with(LATER.name(), later.named("s₂", LATER.label(), LATER.scale()));
   }

@@ -38,8 +38,10 @@ record Neighbours(Quantity median, Optional<Double> spread) {
   Outcome drawdown(Quantity rate) {
     Term flow = Term.given("Q", TestEntries.RATE.label(), Scale.FLOW, rate);
     Term capacity = Term.given(
-        "q", Phrase.of("neighbours' median specific capacity", "mediana del caudal específico de los vecinos"), Scale.SPECIFIC_CAPACITY, median);
-    Term drawdown = Coefficient.giving(Scale.DEPTH, 1).of(Scale.FLOW).of(Scale.SPECIFIC_CAPACITY, -1).term().times(flow).over(capacity);
+        "q", Phrase.of("neighbours' median specific capacity", "mediana del caudal específico de los vecinos"),
+        Scale.SPECIFIC_CAPACITY, median);
+    Term drawdown = Coefficient.giving(Scale.DEPTH, 1).of(Scale.FLOW).of(Scale.SPECIFIC_CAPACITY, -1).term()
+        .times(flow).over(capacity);
     return Outcome.empty().with("drawdown", drawdown.named("s", SpecificCapacity.DRAWDOWN.label(), Scale.DEPTH));
   }
 }

@@ -21,7 +21,8 @@ record RunReckoned(Run run, Optional<Length> inside, double pumped) {
     PumpingTest test = well.get(PumpingTest.PART);
     double read = run.last().map(Run.Drawdown::minutes).orElse(0.0);
     double clocked = test.started().flatMap(a -> test.stopped().map(b -> b.minutesSince(a))).orElse(0.0);
-    return new RunReckoned(run, inside.isPresent() ? inside : well.get(Plan.PART).casingInside(), Math.max(read, clocked));
+    return new RunReckoned(run, inside.isPresent() ? inside : well.get(Plan.PART).casingInside(),
+        Math.max(read, clocked));
   }
 
   /** At the last reading. */
@@ -79,7 +80,8 @@ record RunReckoned(Run run, Optional<Length> inside, double pumped) {
       residuals.add(one.size());
     }
     return Outcome.ifReckonable(() -> RecoveryTest.RECKONING.of(Inputs.none()
-        .with(RecoveryTest.RATE, run.rate().get()).with(RecoveryTest.PUMPED, Window.quantity(pumped)).with(Window.FROM, Window.quantity(firstTrue()))
+        .with(RecoveryTest.RATE, run.rate().get()).with(RecoveryTest.PUMPED, Window.quantity(pumped))
+        .with(Window.FROM, Window.quantity(firstTrue()))
         .with(RecoveryTest.TIMES, times).with(RecoveryTest.RESIDUALS, residuals)));
   }
 

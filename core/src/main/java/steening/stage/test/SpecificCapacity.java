@@ -27,12 +27,15 @@ public final class SpecificCapacity {
           "drawdown", Scale.DEPTH, Phrase.of("drawdown", "abatimiento"), "12.40 ft", "3.78 m")
       .between("0.01 ft", "6000 ft").usually("0.1 ft", "300 ft");
 
-  static final Answer CAPACITY = new Answer("specific-capacity", Phrase.of("specific capacity", "caudal específico"), Scale.SPECIFIC_CAPACITY);
+  static final Answer CAPACITY =
+      new Answer("specific-capacity", Phrase.of("specific capacity", "caudal específico"), Scale.SPECIFIC_CAPACITY);
   static final Answer CONFINED = new Answer(
-      "transmissivity-confined", Phrase.of("transmissivity, were the aquifer confined", "transmisividad, si el acuífero fuera confinado"),
+      "transmissivity-confined",
+      Phrase.of("transmissivity, were the aquifer confined", "transmisividad, si el acuífero fuera confinado"),
       Scale.TRANSMISSIVITY);
   static final Answer UNCONFINED = new Answer(
-      "transmissivity-unconfined", Phrase.of("transmissivity, were it unconfined", "transmisividad, si fuera libre"), Scale.TRANSMISSIVITY);
+      "transmissivity-unconfined", Phrase.of("transmissivity, were it unconfined", "transmisividad, si fuera libre"),
+      Scale.TRANSMISSIVITY);
 
   private static final double CONFINED_FACTOR = inTradeUnits(2000);
   private static final double UNCONFINED_FACTOR = inTradeUnits(1500);
@@ -44,28 +47,34 @@ public final class SpecificCapacity {
       List.of(RATE, DRAWDOWN),
       List.of(CAPACITY, CONFINED, UNCONFINED),
       Source.memory(
-          "Definition. T from it: 2000 (confined) as quoted after Theis and others 1963, seen; 1500 (unconfined) Driscoll 1986, memory.",
-          "Definición. T a partir de él: 2000 (confinado) citado según Theis y otros 1963, leído; 1500 (libre) Driscoll 1986, de memoria."),
+          "Definition. T from it: 2000 (confined) as quoted after Theis and others 1963, seen;"
+              + " 1500 (unconfined) Driscoll 1986, memory.",
+          "Definición. T a partir de él: 2000 (confinado) citado según Theis y otros 1963, leído;"
+              + " 1500 (libre) Driscoll 1986, de memoria."),
       List.of(
           Phrase.of(
               "It falls as pumping goes on: say after how many hours it was read.",
               "Baja mientras se bombea: diga a cuántas horas se leyó."),
-          Phrase.of("Such a transmissivity is good to a factor of two.", "Una transmisividad así vale dentro de un factor de dos.")),
+          Phrase.of("Such a transmissivity is good to a factor of two.",
+              "Una transmisividad así vale dentro de un factor de dos.")),
       SpecificCapacity::reckon);
 
   private SpecificCapacity() {}
 
   private static Outcome reckon(Inputs inputs) {
-    Term capacity = of(inputs.given("Q", RATE), inputs.given("s", DRAWDOWN)).named("q", CAPACITY.label(), CAPACITY.scale());
+    Term capacity = of(inputs.given("Q", RATE), inputs.given("s", DRAWDOWN))
+        .named("q", CAPACITY.label(), CAPACITY.scale());
     return Outcome.empty()
         .with(CAPACITY.name(), capacity)
         .with(CONFINED.name(), factor(CONFINED_FACTOR).times(capacity).named("T_c", CONFINED.label(), CONFINED.scale()))
-        .with(UNCONFINED.name(), factor(UNCONFINED_FACTOR).times(capacity).named("T_u", UNCONFINED.label(), UNCONFINED.scale()));
+        .with(UNCONFINED.name(),
+            factor(UNCONFINED_FACTOR).times(capacity).named("T_u", UNCONFINED.label(), UNCONFINED.scale()));
   }
 
   /** Q / s. */
   static Term of(Term rate, Term drawdown) {
-    return Coefficient.giving(Scale.SPECIFIC_CAPACITY, 1).of(Scale.FLOW).of(Scale.DEPTH, -1).term().times(rate).over(drawdown);
+    return Coefficient.giving(Scale.SPECIFIC_CAPACITY, 1).of(Scale.FLOW).of(Scale.DEPTH, -1).term().times(rate)
+        .over(drawdown);
   }
 
   private static Term factor(double coherent) {

@@ -23,8 +23,8 @@ final class Storage {
       return outcome.remarking(Phrase.of(
           "Storativity is not answered: the pumped well alone does not tell it, since its own losses shift the line."
               + " Give the distance to an observation well with its drawdowns.",
-          "No se responde el coeficiente de almacenamiento: el pozo bombeado solo no lo dice, pues sus propias pérdidas desplazan"
-              + " la recta. Dé la distancia a un pozo de observación con sus abatimientos."));
+          "No se responde el coeficiente de almacenamiento: el pozo bombeado solo no lo dice, pues sus propias"
+              + " pérdidas desplazan la recta. Dé la distancia a un pozo de observación con sus abatimientos."));
     }
     Optional<Term> meets = JacobConstants.zeroTime(line);
     if (meets.isEmpty()) {
@@ -37,7 +37,8 @@ final class Storage {
     Term storativity = JacobConstants.storativity(transmissivity, zeroTime, distance)
         .named("S", ConstantRateTest.STORATIVITY.label(), ConstantRateTest.STORATIVITY.scale());
     double first = used.stream().mapToDouble(StraightLine.Point::minutes).min().orElseThrow();
-    Term minutes = Term.given("t", Phrase.of("first reading used", "primera lectura usada"), Scale.MINUTES, Window.quantity(first));
+    Term minutes = Term.given("t", Phrase.of("first reading used", "primera lectura usada"), Scale.MINUTES,
+        Window.quantity(first));
     Term u = JacobConstants.u(distance, storativity, transmissivity, minutes)
         .named("u", ConstantRateTest.U.label(), ConstantRateTest.U.scale());
     Outcome more = outcome.with(ConstantRateTest.ZERO_TIME.name(), zeroTime)

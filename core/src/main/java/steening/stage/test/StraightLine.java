@@ -56,8 +56,10 @@ record StraightLine(Term slope, Term start) {
       return new Sums(
           Inputs.count("n", COUNT, points.size()),
           Inputs.count("Σx", Phrase.of("sum of x = {0}", "suma de x = {0}", logarithms), x),
-          Term.given("Σy", Phrase.of("sum of the drawdowns y", "suma de los abatimientos y"), Scale.DEPTH, Length.ofMetres(y)),
-          Term.given("Σxy", Phrase.of("sum of the products", "suma de los productos"), Scale.DEPTH, Length.ofMetres(xy)),
+          Term.given("Σy", Phrase.of("sum of the drawdowns y", "suma de los abatimientos y"), Scale.DEPTH,
+              Length.ofMetres(y)),
+          Term.given("Σxy", Phrase.of("sum of the products", "suma de los productos"), Scale.DEPTH,
+              Length.ofMetres(xy)),
           Inputs.count("Σxx", Phrase.of("sum of the squares of x", "suma de los cuadrados de x"), xx));
     }
 
@@ -84,7 +86,8 @@ record StraightLine(Term slope, Term start) {
     Point worst = used.get(0);
     for (Point point : used) if (miss(point) > miss(worst)) worst = point;
     return Phrase.of(
-        "The line misses the readings by {0} at most, at {1}.", "La recta se aparta de las lecturas {0} como máximo, a {1}.",
+        "The line misses the readings by {0} at most, at {1}.",
+        "La recta se aparta de las lecturas {0} como máximo, a {1}.",
         new Figure(Length.ofMetres(miss(worst)), Scale.DEPTH), Window.minutes(worst.minutes()));
   }
 
@@ -100,12 +103,14 @@ record StraightLine(Term slope, Term start) {
 
   /** The points whose times lie in a window; none of them at minute zero, which has no logarithm. */
   static List<Point> within(List<Point> points, double from, double to) {
-    List<Point> used = points.stream().filter(p -> p.minutes() > 0 && p.minutes() >= from && p.minutes() <= to).toList();
+    List<Point> used = points.stream().filter(p -> p.minutes() > 0 && p.minutes() >= from && p.minutes() <= to)
+        .toList();
     boolean differ = used.stream().anyMatch(p -> p.x() != used.get(0).x());
     if (!differ) {
       throw new NotReckonable(
           "A line needs readings at two times at least; the window holds {0}.",
-          "Una recta necesita lecturas en dos tiempos por lo menos; la ventana tiene {0}.", Integer.toString(used.size()));
+          "Una recta necesita lecturas en dos tiempos por lo menos; la ventana tiene {0}.",
+          Integer.toString(used.size()));
     }
     return used;
   }

@@ -21,9 +21,11 @@ final class TestEntries {
 
   static final QuantityField RATE = Plan.RATE.labelled("discharge rate", "gasto");
 
-  static final QuantityField SINCE_START = minutes("minutes since the pump was started", "minutos desde el arranque de la bomba");
+  static final QuantityField SINCE_START =
+      minutes("minutes since the pump was started", "minutos desde el arranque de la bomba");
 
-  static final QuantityField SINCE_STOP = minutes("minutes since the pump was stopped", "minutos desde el paro de la bomba");
+  static final QuantityField SINCE_STOP =
+      minutes("minutes since the pump was stopped", "minutos desde el paro de la bomba");
 
   static final Kind STATIC_LEVEL = Kind.of(
       "static-level", Phrase.of("Static water level", "Nivel estático"), AT_REST, DepthFrom.FIELD);

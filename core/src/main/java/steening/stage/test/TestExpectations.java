@@ -23,7 +23,8 @@ import steening.well.Well;
 /** The next number on the tape, before it is read. */
 final class TestExpectations {
   /** The minutes at which levels are customarily read, closer together at first (common practice, no source). */
-  private static final int[] SCHEDULE = {1, 2, 3, 4, 5, 6, 8, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 360, 480, 600, 720, 1440, 2880, 4320};
+  private static final int[] SCHEDULE =
+      {1, 2, 3, 4, 5, 6, 8, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 360, 480, 600, 720, 1440, 2880, 4320};
 
   /** With fewer readings beyond the two that make a line, its scatter is not known. */
   private static final int FEWEST_FOR_BAND = 4;
@@ -44,7 +45,8 @@ final class TestExpectations {
     Outcome outcome = neighbours.get().drawdown(rate.get());
     Length drawdown = (Length) outcome.quantity("drawdown");
     // One spread either way is a factor; the band is its larger side.
-    Optional<Figure> band = neighbours.get().spread().map(s -> new Figure(Length.ofMetres(drawdown.coherent() * (s - 1)), Scale.DEPTH));
+    Optional<Figure> band = neighbours.get().spread()
+        .map(s -> new Figure(Length.ofMetres(drawdown.coherent() * (s - 1)), Scale.DEPTH));
     Phrase what = Phrase.of(
         "drawdown at the neighbours' specific capacity", "abatimiento con el caudal específico de los vecinos");
     return List.of(new Expectation(what, outcome.figure("drawdown"), band, outcome));
@@ -62,15 +64,19 @@ final class TestExpectations {
     if (rest.isEmpty()) return List.of();
     Term start = line.get().term(ConstantRateTest.START.name());
     Term slope = line.get().term(ConstantRateTest.SLOPE.name());
-    Term minutes = Term.given("t", Phrase.of("minutes since the start", "minutos desde el arranque"), Scale.MINUTES, Window.quantity(next));
+    Term minutes = Term.given("t", Phrase.of("minutes since the start", "minutos desde el arranque"), Scale.MINUTES,
+        Window.quantity(next));
     Term drawdown = start.plus(slope.times(minutes.log10())).named("s", SpecificCapacity.DRAWDOWN.label(), Scale.DEPTH);
     Term from = Term.given(
-        "z₀", Phrase.of("static water level, {0}", "nivel estático, {0}", TestWords.from(latest.from())), Scale.DEPTH, rest.get());
+        "z₀", Phrase.of("static water level, {0}", "nivel estático, {0}", TestWords.from(latest.from())), Scale.DEPTH,
+        rest.get());
     Term level = from.plus(drawdown).named("z", TestEntries.PUMPING.label(), Scale.DEPTH);
     Outcome outcome = new Outcome(Map.of(), line.get().remarks()).with("level", level);
     Phrase what = Phrase.of(
-        "pumping water level at {0}, {1}", "nivel dinámico a {0}, {1}", Window.minutes(next), TestWords.from(latest.from()));
-    Optional<Figure> band = settled.isPresent() ? band(run.since(reckoned.firstTrue()), line.get(), next) : Optional.empty();
+        "pumping water level at {0}, {1}", "nivel dinámico a {0}, {1}", Window.minutes(next),
+        TestWords.from(latest.from()));
+    Optional<Figure> band = settled.isPresent() ? band(run.since(reckoned.firstTrue()), line.get(), next)
+        : Optional.empty();
     return List.of(new Expectation(what, outcome.figure("level"), band, outcome));
   }
 

@@ -44,7 +44,8 @@ final class TestFold {
   }
 
   private static Well started(Well well, Entry entry) {
-    Optional<Notation.Typed> rate = TestEntries.RATE.text(entry.body()).flatMap(t -> Notation.read(t, Unit.GALLON_PER_MINUTE));
+    Optional<Notation.Typed> rate =
+        TestEntries.RATE.text(entry.body()).flatMap(t -> Notation.read(t, Unit.GALLON_PER_MINUTE));
     boolean again = !well.get(LevelReadings.PART).starts().isEmpty();
     Well noted = well.with(LevelReadings.PART, well.get(LevelReadings.PART).started(rate, entry.id()));
     PumpingTest before = again ? PumpingTest.PART.empty() : well.get(PumpingTest.PART);
@@ -68,13 +69,17 @@ final class TestFold {
   private static Well deepest(Well well) {
     Optional<FlowRate> rate = well.get(PumpingTest.PART).rate();
     List<LevelReadings.LevelReading> placed =
-        well.get(LevelReadings.PART).of(LevelReadings.Sort.PUMPING).stream().filter(s -> s.depth().isPresent()).toList();
+        well.get(LevelReadings.PART).of(LevelReadings.Sort.PUMPING).stream()
+            .filter(s -> s.depth().isPresent())
+            .toList();
     Levels levels = new Levels(well.get(Levels.PART).atRest(), Optional.empty());
     if (rate.isEmpty() || placed.isEmpty()) return well.with(Levels.PART, levels);
-    LevelReadings.LevelReading deepest = placed.stream().max((a, b) -> a.depth().get().compareTo(b.depth().get())).get();
+    LevelReadings.LevelReading deepest =
+        placed.stream().max((a, b) -> a.depth().get().compareTo(b.depth().get())).get();
     return well.with(
         Levels.PART,
-        levels.pumping(new Levels.Level(deepest.depth().get(), deepest.from(), rate.get(), deepest.at(), deepest.entry())));
+        levels.pumping(new Levels.Level(
+            deepest.depth().get(), deepest.from(), rate.get(), deepest.at(), deepest.entry())));
   }
 
   private static PumpingTest.Reading reading(LevelReadings.LevelReading read) {

@@ -25,7 +25,8 @@ final class TestSheet {
     Run run = reckoned.run();
     Sheet sheet = Sheet.EMPTY;
     if (run.rest().isPresent()) {
-      sheet = sheet.line(Phrase.of("static water level, below ground", "nivel estático, bajo el terreno"), TestWords.depth(run.rest().get().depth().orElseThrow()));
+      sheet = sheet.line(Phrase.of("static water level, below ground", "nivel estático, bajo el terreno"),
+          TestWords.depth(run.rest().get().depth().orElseThrow()));
     }
     if (run.rate().isPresent()) sheet = sheet.line(TestEntries.RATE.label(), new Figure(run.rate().get(), Scale.FLOW));
     sheet = figures(sheet, reckoned);
@@ -42,11 +43,14 @@ final class TestSheet {
     so = with(so, reckoned.storage(), CasingStorageTime.TIME, CasingStorageTime.TIME.label());
     so = with(so, reckoned.line(), ConstantRateTest.SLOPE, ConstantRateTest.SLOPE.label());
     so = with(so, reckoned.line(), ConstantRateTest.TRANSMISSIVITY, ConstantRateTest.TRANSMISSIVITY.label());
-    so = with(so, reckoned.recovery(), RecoveryTest.TRANSMISSIVITY, Phrase.of("transmissivity from the recovery", "transmisividad por la recuperación"));
-    so = with(so, reckoned.longTerm(), LongTermDrawdown.LATER, Phrase.of("drawdown after 100 days at this rate", "abatimiento a 100 días con este gasto"));
+    so = with(so, reckoned.recovery(), RecoveryTest.TRANSMISSIVITY,
+        Phrase.of("transmissivity from the recovery", "transmisividad por la recuperación"));
+    so = with(so, reckoned.longTerm(), LongTermDrawdown.LATER,
+        Phrase.of("drawdown after 100 days at this rate", "abatimiento a 100 días con este gasto"));
     Optional<Outcome> later = reckoned.longTerm();
     if (later.isEmpty()) return so;
-    Length level = reckoned.run().rest().orElseThrow().depth().orElseThrow().plus((Length) later.get().quantity(LongTermDrawdown.LATER.name()));
+    Length rest = reckoned.run().rest().orElseThrow().depth().orElseThrow();
+    Length level = rest.plus((Length) later.get().quantity(LongTermDrawdown.LATER.name()));
     return so.line(Phrase.of("level then, below ground", "nivel entonces, bajo el terreno"), TestWords.depth(level));
   }
 
@@ -65,7 +69,8 @@ final class TestSheet {
     return sheet.table(
         TestEntries.PUMPING.label(),
         List.of(
-            Phrase.of("minutes", "minutos"), Phrase.of("level as read", "nivel leído"), Phrase.of("read from", "leído desde"),
+            Phrase.of("minutes", "minutos"), Phrase.of("level as read", "nivel leído"),
+            Phrase.of("read from", "leído desde"),
             Phrase.of("drawdown", "abatimiento"), Phrase.of("the line there", "la recta ahí")),
         rows);
   }
@@ -108,7 +113,8 @@ final class TestSheet {
         point(used.get(used.size() - 1).minutes(), at(l, used.get(used.size() - 1).minutes()), true)));
     return new Chart(
         Phrase.of("Drawdown over the logarithm of time", "Abatimiento según el logaritmo del tiempo"),
-        new Chart.Axis(Phrase.of("time since the start", "tiempo desde el arranque"), Scale.MINUTES.us().symbol(), true, false),
+        new Chart.Axis(Phrase.of("time since the start", "tiempo desde el arranque"), Scale.MINUTES.us().symbol(),
+            true, false),
         new Chart.Axis(Phrase.of("drawdown", "abatimiento"), Scale.DEPTH.us().symbol(), false, true),
         points,
         ends);

@@ -46,7 +46,8 @@ public final class TestStage implements Stage {
   @Override
   public List<Reckoning> reckonings() {
     return List.of(
-        ConstantRateTest.RECKONING, SpecificCapacity.RECKONING, CasingStorageTime.RECKONING, LongTermDrawdown.RECKONING, RecoveryTest.RECKONING);
+        ConstantRateTest.RECKONING, SpecificCapacity.RECKONING, CasingStorageTime.RECKONING,
+        LongTermDrawdown.RECKONING, RecoveryTest.RECKONING);
   }
 
   @Override
@@ -93,6 +94,7 @@ public final class TestStage implements Stage {
     if (!well.get(Plan.PART).isMade()) return List.of();
     return List.of(
         new Load(Phrase.of("water-level sounder", "sonda de nivel"), Phrase.same("1"), Optional.empty()),
-        new Load(Phrase.of("pail of {0} and a watch", "cubeta de {0} y un reloj", PAIL), Phrase.same("1"), Optional.empty()));
+        new Load(Phrase.of("pail of {0} and a watch", "cubeta de {0} y un reloj", PAIL), Phrase.same("1"),
+            Optional.empty()));
   }
 }

@@ -13,7 +13,8 @@ import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
 
 /**
- * The stretch of time whose readings a line is fitted to. Which one is chosen decides the answer more than anything else.
+ * The stretch of time whose readings a line is fitted to. Which one is chosen decides the answer more than anything
+ * else.
  *
  * @param from first minute, included
  * @param to last minute, included

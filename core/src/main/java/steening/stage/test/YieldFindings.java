@@ -92,8 +92,7 @@ final class YieldFindings {
 
   private static Optional<Finding> inScreen(Well well, Run run) {
     Optional<Length> top = well.get(CasingString.PART).screenTop();
-    Optional<Run.Drawdown> deepest =
-        run.pumping().stream().max((a, b) -> a.reading().depth().orElseThrow().compareTo(b.reading().depth().orElseThrow()));
+    Optional<Run.Drawdown> deepest = run.pumping().stream().max((a, b) -> a.size().compareTo(b.size()));
     if (top.isEmpty() || deepest.isEmpty()) return Optional.empty();
     Length depth = deepest.get().reading().depth().orElseThrow();
     if (!depth.isMoreThan(top.get())) return Optional.empty();
@@ -101,7 +100,8 @@ final class YieldFindings {
             "test.level-in-screen", Weight.LOOK, TestStage.NAME,
             Phrase.of(
                 "The pumping level, {0}, is below the top of the screen, {1}.",
-                "El nivel dinámico, {0}, está por debajo del tope de la rejilla, {1}.", TestWords.depth(depth), TestWords.depth(top.get())))
+                "El nivel dinámico, {0}, está por debajo del tope de la rejilla, {1}.", TestWords.depth(depth),
+                TestWords.depth(top.get())))
         .comparing(TestWords.depth(depth), TestWords.depth(top.get()))
         .because(Phrase.of(
             "The rate is more than the well can give: air enters the screen, sand and encrustation follow.",

@@ -22,12 +22,14 @@ class DevelopmentFindingsTest {
 
   private static JobInSteps developed(String... sand) {
     JobInSteps job = PACKED;
-    for (String millilitres : sand) job = job.then("development", "method", "air-lift", "minutes", "30 min", "sand", millilitres + " mL");
+    for (String millilitres : sand) job =
+        job.then("development", "method", "air-lift", "minutes", "30 min", "sand", millilitres + " mL");
     return job;
   }
 
   private static JobInSteps pumped(JobInSteps job, String rate, String level) {
-    return job.then("development", "method", "over-pumping", "minutes", "30 min", "rate", rate, "level", level, "from", "top-of-casing");
+    return job.then("development", "method", "over-pumping", "minutes", "30 min", "rate", rate, "level", level,
+        "from", "top-of-casing");
   }
 
   @Test
@@ -56,7 +58,8 @@ class DevelopmentFindingsTest {
   /** What was measured after the pump was started does not excuse what was not there before. */
   @Test
   void holdsTheTestToTheReadingsBeforeIt() {
-    JobInSteps job = start(developed("0.20")).then("development", "method", "over-pumping", "minutes", "30 min", "sand", "0 mL");
+    JobInSteps job = start(developed("0.20"))
+        .then("development", "method", "over-pumping", "minutes", "30 min", "sand", "0 mL");
     assertThat(only(job, "development.sand").entries()).hasSize(1);
   }
 
@@ -68,7 +71,8 @@ class DevelopmentFindingsTest {
     assertThat(finding.weight()).isEqualTo(Weight.LOOK);
     assertThat(finding.text().shownTo(Reader.US_ENGLISH))
         .isEqualTo("The pack went down by 6.50 ft during development, from 115.00 ft to 121.50 ft.");
-    assertThat(finding.next().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("Top up with 3 bags (1.48 ft³) and sound it again.");
+    assertThat(finding.next().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("Top up with 3 bags (1.48 ft³) and sound it again.");
     assertThat(finding.next().orElseThrow().shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC)))
         .isEqualTo("Rellene con 3 sacos (0.042 m³) y sondéelo de nuevo.");
   }
@@ -88,7 +92,8 @@ class DevelopmentFindingsTest {
 
   @Test
   void leavesTheScatterOfTwoTapesAlone() {
-    assertThat(PACKED.then("development-tape", "reading", "116.9 ft", "from", "top-of-casing").findings("development")).isEmpty();
+    assertThat(PACKED.then("development-tape", "reading", "116.9 ft", "from", "top-of-casing").findings("development"))
+        .isEmpty();
   }
 
   /** 18/(50.0 − 31.0) = 0.947; 18/(48.1 − 31.0) = 1.053: 11 % more. */
@@ -128,10 +133,12 @@ class DevelopmentFindingsTest {
 
   @Test
   void showsTheCyclesSideBySide() {
-    JobInSteps job = pumped(developed("0.40"), "18 gpm", "50.0 ft").then("static-level", "level", "31.0 ft", "from", "top-of-casing");
+    JobInSteps job = pumped(developed("0.40"), "18 gpm", "50.0 ft")
+        .then("static-level", "level", "31.0 ft", "from", "top-of-casing");
     Sheet sheet = job.stage("development").sheet(job.job().well());
     assertThat(cells(sheet, 0)).containsExactly("air-lift", "30.0 min", "–", "–", "–", "–", "0.40 mL", "33.8 mg/L");
-    assertThat(cells(sheet, 1)).containsExactly("over-pumping", "30.0 min", "18.0 gpm", "48.50 ft", "0.95 gpm/ft", "–", "–", "–");
+    assertThat(cells(sheet, 1))
+        .containsExactly("over-pumping", "30.0 min", "18.0 gpm", "48.50 ft", "0.95 gpm/ft", "–", "–", "–");
     assertThat(job.stage("development").progress(job.job().well())).isEqualTo(Progress.UNDER_WAY);
     assertThat(job.stage("development").progress(start(job).job().well())).isEqualTo(Progress.DONE);
   }

@@ -30,7 +30,8 @@ class SandContentTest {
       for (JsonValue one : Json.parse(new InputStreamReader(in, StandardCharsets.UTF_8)).asArray()) {
         JsonObject inputs = one.asObject().get("inputs").asObject();
         double expected = one.asObject().get("expected").asObject().get("mg_L").asObject().getDouble("value", 0);
-        assertThat(content(inputs.get("sand_mL") + " mL", inputs.get("water_L") + " L")).isCloseTo(expected, withinPercentage(0.01));
+        assertThat(content(inputs.get("sand_mL") + " mL", inputs.get("water_L") + " L"))
+            .isCloseTo(expected, withinPercentage(0.01));
         met++;
       }
     }
@@ -40,8 +41,10 @@ class SandContentTest {
   /** The trade's table for a pail of 5 gal (derived in the project's own notes): 1 mL is 85 mg/L, 0.06 mL is 5 mg/L. */
   @Test
   void readsAPailWhereNoVolumeIsGiven() {
-    assertThat(reckon(Body.of("sand", "1 mL")).quantity("sand-content").in(Unit.MILLIGRAM_PER_LITRE)).isCloseTo(84.5, within(0.05));
-    assertThat(reckon(Body.of("sand", "0.06 mL")).quantity("sand-content").in(Unit.MILLIGRAM_PER_LITRE)).isCloseTo(5, within(0.1));
+    assertThat(reckon(Body.of("sand", "1 mL")).quantity("sand-content").in(Unit.MILLIGRAM_PER_LITRE))
+        .isCloseTo(84.5, within(0.05));
+    assertThat(reckon(Body.of("sand", "0.06 mL")).quantity("sand-content").in(Unit.MILLIGRAM_PER_LITRE))
+        .isCloseTo(5, within(0.1));
   }
 
   @Test
@@ -57,7 +60,8 @@ class SandContentTest {
   void asksForWaterThatSandCanSettleFrom() {
     assertThat(SandContent.WATER.read("0 gal", Reader.US_ENGLISH, false)).isInstanceOf(Reading.Refused.class);
     assertThat(SandContent.SAND.read("much", Reader.US_ENGLISH, false))
-        .isInstanceOfSatisfying(Reading.Refused.class, r -> assertThat(r.sentence().shownTo(Reader.US_ENGLISH)).contains("0.05 mL"));
+        .isInstanceOfSatisfying(Reading.Refused.class,
+            r -> assertThat(r.sentence().shownTo(Reader.US_ENGLISH)).contains("0.05 mL"));
   }
 
   private static double content(String sand, String water) {

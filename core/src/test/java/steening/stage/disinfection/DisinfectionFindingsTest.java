@@ -40,17 +40,21 @@ class DisinfectionFindingsTest {
     Finding finding = only(bleach(TESTED, "12.5 %", "22 fl oz"), "disinfection.over-target");
     assertThat(finding.weight()).isEqualTo(Weight.LOOK);
     assertThat(finding.measured().orElseThrow().quantity().in(Unit.MILLIGRAM_PER_LITRE)).isCloseTo(238, within(0.5));
-    assertThat(said(finding)).startsWith("22.0 fl oz at 12.5 % makes 23").endsWith("of chlorine in this well; 100.0 mg/L was wanted.");
-    assertThat(finding.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("It is the amount for a product of 5.25 %.");
+    assertThat(said(finding))
+        .startsWith("22.0 fl oz at 12.5 % makes 23").endsWith("of chlorine in this well; 100.0 mg/L was wanted.");
+    assertThat(finding.cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("It is the amount for a product of 5.25 %.");
     assertThat(finding.next().orElseThrow().shownTo(Reader.US_ENGLISH)).startsWith("9.2 fl oz would do.");
     assertThat(finding.working()).isPresent();
-    assertThat(finding.text().shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC))).contains("se querían 100.0 mg/L");
+    assertThat(finding.text().shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC)))
+        .contains("se querían 100.0 mg/L");
   }
 
   @Test
   void looksAtTooWeakADose() {
     Finding finding = only(bleach(TESTED, "5.25 %", "9.2 fl oz"), "disinfection.below-target");
-    assertThat(finding.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("It is the amount for a product of 12.5 %.");
+    assertThat(finding.cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("It is the amount for a product of 12.5 %.");
     assertThat(finding.next().orElseThrow().shownTo(Reader.US_ENGLISH)).startsWith("22.0 fl oz is needed in all.");
   }
 
@@ -58,20 +62,27 @@ class DisinfectionFindingsTest {
   @Test
   void checksADryProductByItsWeight() {
     JobInSteps job = TESTED.then("disinfection",
-        "product", "calcium-hypochlorite", "strength", "65 %", "weight", "1.85 oz", "target", "100 mg/L", "contact", "24 h");
+        "product", "calcium-hypochlorite", "strength", "65 %", "weight", "1.85 oz", "target", "100 mg/L", "contact",
+        "24 h");
     assertThat(job.findings("disinfection")).isEmpty();
     JobInSteps twice = TESTED.then("disinfection",
-        "product", "calcium-hypochlorite", "strength", "65 %", "weight", "3.7 oz", "target", "100 mg/L", "contact", "24 h");
-    assertThat(only(twice, "disinfection.over-target").next().orElseThrow().shownTo(Reader.US_ENGLISH)).startsWith("1.9 oz would do.");
+        "product", "calcium-hypochlorite", "strength", "65 %", "weight", "3.7 oz", "target", "100 mg/L", "contact",
+        "24 h");
+    assertThat(only(twice, "disinfection.over-target").next().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .startsWith("1.9 oz would do.");
   }
 
   @Test
   void wantsOneAmountOfTheRightKind() {
-    JobInSteps none = TESTED.then("disinfection", "product", "bleach", "strength", "5.25 %", "target", "100 mg/L", "contact", "24 h");
-    assertThat(said(only(none, "disinfection.amount-missing"))).isEqualTo("Bleach is entered by its amount, and by nothing else.");
-    JobInSteps both = TESTED.then("disinfection", "product", "calcium-hypochlorite", "strength", "65 %", "amount", "22 fl oz",
+    JobInSteps none = TESTED.then("disinfection", "product", "bleach", "strength", "5.25 %", "target", "100 mg/L",
+        "contact", "24 h");
+    assertThat(said(only(none, "disinfection.amount-missing")))
+        .isEqualTo("Bleach is entered by its amount, and by nothing else.");
+    JobInSteps both = TESTED.then("disinfection", "product", "calcium-hypochlorite", "strength", "65 %", "amount",
+        "22 fl oz",
         "weight", "1.85 oz", "target", "100 mg/L", "contact", "24 h");
-    assertThat(said(only(both, "disinfection.amount-missing"))).isEqualTo("A dry product is entered by its weight, and by nothing else.");
+    assertThat(said(only(both, "disinfection.amount-missing")))
+        .isEqualTo("A dry product is entered by its weight, and by nothing else.");
   }
 
   @Test
@@ -80,21 +91,25 @@ class DisinfectionFindingsTest {
         "product", "bleach", "strength", "5.25 %", "amount", "22 fl oz", "target", "100 mg/L", "contact", "4 h");
     Finding finding = only(job, "disinfection.contact-short");
     assertThat(finding.weight()).isEqualTo(Weight.NOTE);
-    assertThat(said(finding)).startsWith("Contact of 4.0 h with 100.0 mg/L. Rules differ: Michigan R 325.1661 asks for 10 h at 100 mg/L")
+    assertThat(said(finding))
+        .startsWith("Contact of 4.0 h with 100.0 mg/L. Rules differ: Michigan R 325.1661 asks for 10 h at 100 mg/L")
         .contains("15A NCAC 18C .1002").contains("ARM 36.21.662").contains("Alberta");
   }
 
   @Test
   void saysWhenItCannotCheck() {
-    assertThat(only(bleach(TestedWell.packed(), "5.25 %", "22 fl oz"), "disinfection.unchecked").weight()).isEqualTo(Weight.NOTE);
+    assertThat(only(bleach(TestedWell.packed(), "5.25 %", "22 fl oz"), "disinfection.unchecked").weight())
+        .isEqualTo(Weight.NOTE);
   }
 
   /** The steps of the journal are ten minutes apart. */
   @Test
   void looksAtChlorineThatIsGoneTooSoon() {
     JobInSteps job = bleach(TESTED, "5.25 %", "22 fl oz").then("residual", "chlorine", "0 mg/L");
-    assertThat(said(only(job, "disinfection.used-up"))).isEqualTo("No chlorine is left after 0.2 h; it was to stay 24.0 h.");
-    assertThat(bleach(TESTED, "5.25 %", "22 fl oz").then("residual", "chlorine", "60 mg/L").findings("disinfection")).isEmpty();
+    assertThat(said(only(job, "disinfection.used-up")))
+        .isEqualTo("No chlorine is left after 0.2 h; it was to stay 24.0 h.");
+    assertThat(bleach(TESTED, "5.25 %", "22 fl oz").then("residual", "chlorine", "60 mg/L").findings("disinfection"))
+        .isEmpty();
   }
 
   @Test
@@ -115,13 +130,16 @@ class DisinfectionFindingsTest {
   @Test
   void showsDosesAndCautionsBeforeAndTheResultAfter() {
     Sheet before = sheet(TESTED);
-    assertThat(before.tables()).extracting(t -> t.title().shownTo(Reader.US_ENGLISH)).containsExactly("Doses for 100.0 mg/L", "Cautions");
-    assertThat(before.tables().get(0).rows().get(0).get(2).shownTo(Reader.US_ENGLISH)).as("casing alone").isEqualTo("17.7 fl oz");
+    assertThat(before.tables()).extracting(t -> t.title().shownTo(Reader.US_ENGLISH))
+        .containsExactly("Doses for 100.0 mg/L", "Cautions");
+    assertThat(before.tables().get(0).rows().get(0).get(2).shownTo(Reader.US_ENGLISH)).as("casing alone")
+        .isEqualTo("17.7 fl oz");
     JobInSteps dosed = bleach(TESTED, "5.25 %", "22 fl oz");
     assertThat(sheet(dosed).tables()).extracting(t -> t.title().shownTo(Reader.US_ENGLISH)).containsExactly("Cautions");
     Sheet done = sheet(dosed.then("residual", "chlorine", "0 mg/L"));
     assertThat(done.tables()).isEmpty();
-    assertThat(done.lines()).anyMatch(l -> l.label().shownTo(Reader.US_ENGLISH).equals("chlorine reached in the well") && l.working().isPresent());
+    assertThat(done.lines()).anyMatch(l -> l.label().shownTo(Reader.US_ENGLISH).equals("chlorine reached in the well")
+        && l.working().isPresent());
     assertThat(sheet(JobInSteps.nothing()).isEmpty()).isTrue();
   }
 

@@ -25,10 +25,11 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 
 class DoseTest {
-  private static final Body EVERYDAY = Body.of("casing-inside", "4.072 in", "water-column", "107.5 ft", "pack-volume", "6.703 ft3",
+  private static final Body EVERYDAY =
+      Body.of("casing-inside", "4.072 in", "water-column", "107.5 ft", "pack-volume", "6.703 ft3",
       "strength", "5.25 %", "target", "100 mg/L");
 
-  /** Worked examples W-DISI-01 to -06, liquid: mass balance, computed; the answers are exact to their printed digits. */
+  /** Worked examples W-DISI-01 to -06, liquid: mass balance, computed; exact to their printed digits. */
   @Test
   void agreesWithTheWorkedExamplesForBleach() throws IOException {
     int met = 0;
@@ -39,9 +40,11 @@ class DoseTest {
           "casing-inside", inputs.get("id_in") + " in", "water-column", inputs.get("water_ft") + " ft",
           "strength", inputs.get("product_pct") + " %", "target", inputs.get("target_mg_L") + " mg/L"));
       JsonObject expected = one.asObject().get("expected").asObject();
-      assertThat(outcome.quantity("water").in(Unit.GALLON)).isCloseTo(value(expected, "well_gal"), withinPercentage(0.01));
+      assertThat(outcome.quantity("water").in(Unit.GALLON))
+          .isCloseTo(value(expected, "well_gal"), withinPercentage(0.01));
       assertThat(outcome.quantity("dose").in(Unit.GALLON)).isCloseTo(value(expected, "product_gal"), within(0.00005));
-      assertThat(outcome.quantity("dose").in(Unit.FLUID_OUNCE)).isCloseTo(value(expected, "product_fl_oz"), withinPercentage(0.01));
+      assertThat(outcome.quantity("dose").in(Unit.FLUID_OUNCE))
+          .isCloseTo(value(expected, "product_fl_oz"), withinPercentage(0.01));
       met++;
     }
     assertThat(met).isEqualTo(4);
@@ -66,8 +69,10 @@ class DoseTest {
     assertThat(met).isEqualTo(3);
   }
 
-  /** Michigan R 325.1661 Table 5, per 100 gal (seen): published amounts are never less than the exact ones; the file itself
-   *  marks how much more they are, a third in the liquid row of 100 mg/L. */
+  /**
+   * Michigan R 325.1661 Table 5, per 100 gal (seen): published amounts are never less than the exact ones; the file
+   * itself marks how much more they are, a third in the liquid row of 100 mg/L.
+   */
   @Test
   void standsUnderMichigansTable() throws IOException {
     int met = 0;
@@ -116,7 +121,8 @@ class DoseTest {
 
   @Test
   void wantsWaterToTreat() {
-    assertThatThrownBy(() -> reckon(DisinfectionDose.RECKONING, EVERYDAY.with("water-column", "0 ft").with("pack-volume", "0 ft3")))
+    assertThatThrownBy(() ->
+        reckon(DisinfectionDose.RECKONING, EVERYDAY.with("water-column", "0 ft").with("pack-volume", "0 ft3")))
         .isInstanceOf(NotReckonable.class).hasMessage("There is no water to treat.");
   }
 
@@ -134,7 +140,8 @@ class DoseTest {
   /** Michigan R 325.1661 Table 5 (seen): 10, 4, 2 and 1 h at 100, 250, 500 and 1000 mg/L. */
   @Test
   void knowsTheHoursOfMichigansTable() {
-    assertThat(new double[] {ContactRule.hours(100), ContactRule.hours(250), ContactRule.hours(500), ContactRule.hours(1000)})
+    assertThat(new double[] {ContactRule.hours(100), ContactRule.hours(250), ContactRule.hours(500),
+        ContactRule.hours(1000)})
         .containsExactly(10, 4, 2, 1);
     assertThat(ContactRule.hours(50)).isEqualTo(10);
   }

@@ -23,7 +23,7 @@ class ConstantRateTestTest {
   private static final Body EVERYDAY = Body.of(
       "rate", "12 gpm", "times", "10; 100; 240 min", "drawdowns", "10.58; 11.90; 12.40 ft");
 
-  /** Todd, Groundwater Hydrology, ch. 4, table of the constant-rate test; least squares computed outside the project. */
+  /** Todd, Groundwater Hydrology, ch. 4, constant-rate table; least squares computed outside the project. */
   @Test
   void agreesWithToddsTableAsFittedElsewhere() {
     JsonObject todd = Cases.read("P01_constant_rate_todd.json");
@@ -61,7 +61,8 @@ class ConstantRateTestTest {
         .isCloseTo(computed.getDouble("slope_per_log_cycle", 0), withinPercentage(0.1));
     assertThat(outcome.quantity("transmissivity").in(Unit.SQUARE_METRE_PER_DAY))
         .isCloseTo(computed.getDouble("T", 0), withinPercentage(0.1));
-    assertThat(outcome.quantity("zero-time").in(Unit.DAY)).isCloseTo(computed.getDouble("t0", 0), withinPercentage(0.1));
+    assertThat(outcome.quantity("zero-time").in(Unit.DAY))
+        .isCloseTo(computed.getDouble("t0", 0), withinPercentage(0.1));
     assertThat(outcome.quantity("storativity").in(Unit.ONE))
         .isCloseTo(computed.getDouble("S_with_2p25", 0), withinPercentage(0.1));
     assertThat(said(outcome)).anyMatch(s -> s.contains("rests on " + computed.getInt("n", 0) + " readings"));
@@ -75,7 +76,8 @@ class ConstantRateTestTest {
     assertThat(two.quantity("transmissivity").in(Unit.GALLON_PER_DAY_PER_FOOT)).isCloseTo(2398.7, within(0.1));
     Outcome three = reckon(EVERYDAY);
     assertThat(three.quantity("slope").in(Unit.FOOT)).isCloseTo(1.3190, within(0.0005));
-    assertThat(three.quantity("specific-capacity").in(Unit.GALLON_PER_MINUTE_PER_FOOT)).isCloseTo(0.9677, within(0.0001));
+    assertThat(three.quantity("specific-capacity").in(Unit.GALLON_PER_MINUTE_PER_FOOT))
+        .isCloseTo(0.9677, within(0.0001));
   }
 
   /** 264 is the constant of the handbooks for gpm, feet and gpd/ft: Illinois Adm. Code 35-671 Appendix E (seen). */
@@ -117,10 +119,13 @@ class ConstantRateTestTest {
   @Test
   void saysWhatIsWrongWithTheReadings() {
     refuses(EVERYDAY.with("drawdowns", "10.58; 11.90 ft"), "3 times and 2 drawdowns do not pair.");
-    refuses(EVERYDAY.with("drawdowns", "12; 12; 12 ft"), "The drawdown does not grow in the window: 0.00 ft per log cycle."
+    refuses(EVERYDAY.with("drawdowns", "12; 12; 12 ft"),
+        "The drawdown does not grow in the window: 0.00 ft per log cycle."
         + " No transmissivity follows from that.");
-    refuses(EVERYDAY.with("from-minute", "200 min"), "A line needs readings at two times at least; the window holds 1.");
-    refuses(EVERYDAY.with("times", "10; 10; 10 min"), "A line needs readings at two times at least; the window holds 3.");
+    refuses(EVERYDAY.with("from-minute", "200 min"),
+        "A line needs readings at two times at least; the window holds 1.");
+    refuses(EVERYDAY.with("times", "10; 10; 10 min"),
+        "A line needs readings at two times at least; the window holds 3.");
     refuses(
         EVERYDAY.with("from-minute", "50 min").with("to-minute", "10 min"),
         "The window ends at 10.0 min, before it begins at 50.0 min.");

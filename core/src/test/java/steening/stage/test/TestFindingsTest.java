@@ -6,6 +6,7 @@ import static steening.stage.TestedWell.drilled;
 import static steening.stage.TestedWell.level;
 import static steening.stage.TestedWell.levels;
 import static steening.stage.TestedWell.packed;
+import static steening.stage.TestedWell.pumping;
 import static steening.stage.TestedWell.tested;
 
 import java.util.List;
@@ -57,7 +58,8 @@ class TestFindingsTest {
 
   @Test
   void asksWhichOfTwoDatumsIsMeant() {
-    JobInSteps job = levels(packed().then("static-level", "level", "29.5 ft", "from", "ground").then("pumping-start", "rate", "12 gpm"));
+    JobInSteps job = levels(packed().then("static-level", "level", "29.5 ft", "from", "ground")
+        .then("pumping-start", "rate", "12 gpm"));
     Finding finding = only(job, "test.mixed-datums");
     assertThat(finding.text().shownTo(Reader.US_ENGLISH)).isEqualTo(
         "The static level was read from ground, this one from top of casing: the drawdown is 12.40 ft or 13.90 ft,"
@@ -73,9 +75,13 @@ class TestFindingsTest {
         .then("static-level", "level", "31 m", "from", "top-of-casing").then("pumping-start", "rate", "12 gpm"));
     Finding finding = only(job, "test.level-above-static");
     assertThat(finding.weight()).isEqualTo(Weight.STOP);
-    assertThat(said(finding)).isEqualTo("The pumping level, 41.90 ft below ground, stands above the static level, 100.21 ft: that cannot be.");
-    assertThat(finding.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("A unit may have been mistaken: 31 m was typed.");
-    assertThat(finding.next().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("Did you mean 31 ft? If so, correct that entry.");
+    assertThat(said(finding))
+        .isEqualTo("The pumping level, 41.90 ft below ground, stands above the static level, 100.21 ft:"
+            + " that cannot be.");
+    assertThat(finding.cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("A unit may have been mistaken: 31 m was typed.");
+    assertThat(finding.next().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("Did you mean 31 ft? If so, correct that entry.");
   }
 
   @Test
@@ -89,8 +95,7 @@ class TestFindingsTest {
 
   @Test
   void holdsSpecificCapacityToTheNeighbours() {
-    JobInSteps job = levels(packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "45 gpm"));
+    JobInSteps job = levels(pumping("45 gpm"));
     Finding finding = only(job, "test.specific-capacity-unlikely");
     assertThat(said(finding)).isEqualTo(
         "Specific capacity 3.63 gpm/ft against the neighbours' median 0.85 gpm/ft: 3.1 of their spreads away.");
@@ -103,8 +108,7 @@ class TestFindingsTest {
   /** ln(0.96 / 0.85) / ln 1.6 = 0.26: the right rate is no surprise. */
   @Test
   void isContentWithTheRateThatWasMeant() {
-    JobInSteps job = levels(packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "45 L/min"));
+    JobInSteps job = levels(pumping("45 L/min"));
     assertThat(job.findings("test")).isEmpty();
     Neighbours neighbours = Neighbours.of(job.job().well()).orElseThrow();
     assertThat(neighbours.distance(Measure.of(0.9587, Unit.GALLON_PER_MINUTE_PER_FOOT)).orElseThrow())
@@ -113,8 +117,7 @@ class TestFindingsTest {
 
   @Test
   void seesTheLevelInTheScreen() {
-    JobInSteps job = level(levels(packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "60 gpm")), 300, "127.5");
+    JobInSteps job = level(levels(pumping("60 gpm")), 300, "127.5");
     assertThat(codes(job)).contains("test.level-in-screen");
     assertThat(said(finding(job, "test.level-in-screen")))
         .isEqualTo("The pumping level, 126.00 ft, is below the top of the screen, 125.00 ft.");
@@ -122,18 +125,17 @@ class TestFindingsTest {
 
   @Test
   void seesARateThatWillNotLast() {
-    JobInSteps job = packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "12 gpm");
+    JobInSteps job = pumping("12 gpm");
     JobInSteps steep = level(level(level(job, 10, "60"), 100, "85"), 240, "94.5");
     // slope 25 ft a cycle: 63.5 + 25 × 2.778 = 132.9 ft of drawdown, 29.5 ft below ground at rest
-    assertThat(said(finding(steep, "test.rate-will-not-last"))).contains("after 100 days, below the top of the screen, 125.00 ft");
+    assertThat(said(finding(steep, "test.rate-will-not-last")))
+        .contains("after 100 days, below the top of the screen, 125.00 ft");
     assertThat(codes(tested())).doesNotContain("test.rate-will-not-last");
   }
 
   @Test
   void notesAShortTest() {
-    JobInSteps job = level(level(packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "12 gpm"), 10, "41.58"), 100, "42.90");
+    JobInSteps job = level(level(pumping("12 gpm"), 10, "41.58"), 100, "42.90");
     assertThat(codes(job)).doesNotContain("test.short");
     Finding finding = only(job.then("pumping-stop"), "test.short");
     assertThat(finding.weight()).isEqualTo(Weight.NOTE);
@@ -142,8 +144,7 @@ class TestFindingsTest {
 
   @Test
   void notesReadingsOfNothingButCasingWater() {
-    JobInSteps job = level(level(packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "12 gpm"), 1, "34.4"), 3, "38.4")
+    JobInSteps job = level(level(pumping("12 gpm"), 1, "34.4"), 3, "38.4")
         .then("pumping-stop");
     assertThat(codes(job)).containsExactlyInAnyOrder("test.short", "test.casing-storage");
   }
@@ -152,12 +153,13 @@ class TestFindingsTest {
   void saysWhatIsMissing() {
     assertThat(codes(level(packed().then("static-level", "level", "31.0 ft", "from", "top-of-casing"), 10, "41.58")))
         .containsExactly("test.rate-missing");
-    assertThat(codes(level(packed().then("pumping-start", "rate", "12 gpm"), 10, "41.58"))).containsExactly("test.static-missing");
+    assertThat(codes(level(packed().then("pumping-start", "rate", "12 gpm"), 10, "41.58")))
+        .containsExactly("test.static-missing");
   }
 
   @Test
   void seesMinutesOutOfOrderAndTwice() {
-    JobInSteps job = packed().then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "12 gpm");
+    JobInSteps job = pumping("12 gpm");
     assertThat(said(only(level(level(job, 20, "41.98"), 15, "41.81"), "test.time-order")))
         .isEqualTo("A level at 15.0 min was taken down after the one at 20.0 min.");
     assertThat(codes(level(level(job, 20, "41.98"), 20, "41.99"))).containsExactly("test.time-order");
@@ -165,18 +167,18 @@ class TestFindingsTest {
 
   @Test
   void beginsAgainWhenThePumpIsStartedAgain() {
-    JobInSteps job = levels(level(packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "20 gpm"), 10, "50")
+    JobInSteps job = levels(level(pumping("20 gpm"), 10, "50")
         .then("pumping-start", "rate", "12 gpm"));
     assertThat(only(job, "test.restarted").weight()).isEqualTo(Weight.NOTE);
-    assertThat(job.job().well().get(Levels.PART).pumping().orElseThrow().depth().inFeet()).isCloseTo(41.9, within(1e-9));
+    assertThat(job.job().well().get(Levels.PART).pumping().orElseThrow().depth().inFeet())
+        .isCloseTo(41.9, within(1e-9));
   }
 
   @Test
   void seesALineThatSteepens() {
     String[] feet = {"41.0", "41.4", "41.7", "42.0", "43.2", "44.0", "44.5"};
     int[] minutes = {10, 20, 30, 60, 120, 180, 240};
-    JobInSteps job = packed().then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "12 gpm");
+    JobInSteps job = pumping("12 gpm");
     for (int i = 0; i < feet.length; i++) job = level(job, minutes[i], feet[i]);
     Finding finding = only(job, "test.line-steepens");
     assertThat(finding.weight()).isEqualTo(Weight.LOOK);
@@ -187,8 +189,10 @@ class TestFindingsTest {
   /** The order of entries may be any; nothing is thrown, and what cannot be placed is said. */
   @Test
   void takesEntriesInAnyOrder() {
-    JobInSteps job = TestedWell.planned().then("recovery-level", "minutes", "5 min", "level", "33 ft", "from", "top-of-casing")
-        .then("pumping-stop").then("pumping-level", "minutes", "0 min", "level", "31 ft", "from", "ground").then("pumping-start", "rate", "12 gpm");
+    JobInSteps job = TestedWell.planned()
+        .then("recovery-level", "minutes", "5 min", "level", "33 ft", "from", "top-of-casing")
+        .then("pumping-stop").then("pumping-level", "minutes", "0 min", "level", "31 ft", "from", "ground")
+        .then("pumping-start", "rate", "12 gpm");
     assertThat(codes(job)).contains("test.datum-unknown", "test.static-missing");
     assertThat(job.stage("test").sheet(job.job().well())).isNotNull();
     assertThat(job.expectations("test")).isEmpty();

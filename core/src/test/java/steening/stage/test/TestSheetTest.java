@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 import static steening.stage.TestedWell.level;
 import static steening.stage.TestedWell.packed;
+import static steening.stage.TestedWell.pumping;
 import static steening.stage.TestedWell.tested;
 
 import java.util.List;
@@ -44,14 +45,14 @@ class TestSheetTest {
     Sheet.Table table = sheet(tested()).tables().get(0);
     List<String> last = table.rows().get(2).stream().map(s -> s.shownTo(Reader.US_ENGLISH)).toList();
     assertThat(last).containsExactly("240.0 min", "43.40 ft", "top of casing", "12.40 ft", "12.40 ft");
-    List<String> spanish = table.heads().stream().map(h -> h.shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC))).toList();
+    List<String> spanish = table.heads().stream().map(h -> h.shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC)))
+        .toList();
     assertThat(spanish).containsExactly("minutos", "nivel leído", "leído desde", "abatimiento", "la recta ahí");
   }
 
   @Test
   void drawsTheReadingsOverTheLogarithmOfTime() {
-    Chart chart = sheet(level(level(packed()
-        .then("static-level", "level", "31.0 ft", "from", "top-of-casing").then("pumping-start", "rate", "12 gpm"), 1, "34.38"), 5, "40.13"))
+    Chart chart = sheet(level(level(pumping("12 gpm"), 1, "34.38"), 5, "40.13"))
         .charts().get(0);
     assertThat(chart.across().logarithmic()).isTrue();
     assertThat(chart.down().downward()).isTrue();
@@ -67,17 +68,19 @@ class TestSheetTest {
     Expectation expected = only(RESTED);
     assertThat(expected.figure().shownTo(Reader.US_ENGLISH)).isEqualTo("14.12 ft");
     assertThat(expected.band().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo("8.47 ft");
-    assertThat(only(RESTED.then("pumping-start", "rate", "6 gpm")).figure().shownTo(Reader.US_ENGLISH)).isEqualTo("7.06 ft");
+    assertThat(only(pumping("6 gpm")).figure().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("7.06 ft");
   }
 
   @Test
   void expectsTheNextLevelFromTheLineSoFar() {
-    JobInSteps job = RESTED.then("pumping-start", "rate", "12 gpm");
+    JobInSteps job = pumping("12 gpm");
     for (String[] one : new String[][] {{"10", "41.58"}, {"15", "41.81"}, {"20", "41.98"}, {"30", "42.21"}}) {
       job = level(job, Integer.parseInt(one[0]), one[1]);
     }
     Expectation expected = only(job);
-    assertThat(expected.what().shownTo(Reader.US_ENGLISH)).isEqualTo("pumping water level at 45.0 min, from top of casing");
+    assertThat(expected.what().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("pumping water level at 45.0 min, from top of casing");
     // 31.0 + 10.58 + 1.32 log 4.5 = 42.44
     assertThat(expected.figure().quantity().in(Unit.FOOT)).isCloseTo(42.44, within(0.02));
     assertThat(expected.band().orElseThrow().quantity().in(Unit.FOOT)).isBetween(0.005, 0.1);
@@ -92,7 +95,7 @@ class TestSheetTest {
     assertThat(progress(tested())).isEqualTo(Progress.DONE);
     assertThat(next(packed())).isEqualTo("static-level");
     assertThat(next(RESTED)).isEqualTo("pumping-start");
-    assertThat(next(RESTED.then("pumping-start", "rate", "12 gpm"))).isEqualTo("pumping-level");
+    assertThat(next(pumping("12 gpm"))).isEqualTo("pumping-level");
     assertThat(next(tested())).isEqualTo("recovery-level");
   }
 
@@ -104,7 +107,8 @@ class TestSheetTest {
     }
     assertThat(job.findings("test")).isEmpty();
     Figure recovered = (Figure) value(sheet(job), "transmissivity from the recovery");
-    assertThat(recovered.quantity().in(Unit.GALLON_PER_DAY_PER_FOOT)).as("as pumping said").isCloseTo(2400, withinPercentage(2));
+    assertThat(recovered.quantity().in(Unit.GALLON_PER_DAY_PER_FOOT)).as("as pumping said")
+        .isCloseTo(2400, withinPercentage(2));
     assertThat(sheet(job).tables()).hasSize(2);
   }
 

@@ -37,9 +37,11 @@ class YieldReckoningsTest {
     for (JsonValue one : Cases.at(Cases.read("R01_specific_capacity_T.json"), "exact_cases").asArray()) {
       JsonObject exact = one.asObject();
       Outcome outcome = reckon(SpecificCapacity.RECKONING, Body.of(
-          "rate", exact.get("inputs").asObject().get("Q_gpm") + " gpm", "drawdown", exact.get("inputs").asObject().get("s_ft") + " ft"));
+          "rate", exact.get("inputs").asObject().get("Q_gpm") + " gpm", "drawdown",
+          exact.get("inputs").asObject().get("s_ft") + " ft"));
       boolean confined = Cases.number(exact, "inputs", "S") < 0.01;
-      double rule = outcome.quantity(confined ? "transmissivity-confined" : "transmissivity-unconfined").in(Unit.GALLON_PER_DAY_PER_FOOT);
+      double rule = outcome.quantity(confined ? "transmissivity-confined"
+          : "transmissivity-unconfined").in(Unit.GALLON_PER_DAY_PER_FOOT);
       assertThat(outcome.quantity("specific-capacity").in(Unit.GALLON_PER_MINUTE_PER_FOOT))
           .isCloseTo(Cases.number(exact, "expected", "Q_over_s_gpm_per_ft"), withinPercentage(0.1));
       assertThat(rule / Cases.number(exact, "expected", "T_gpd_per_ft")).isBetween(0.5, 2.0);
@@ -57,14 +59,16 @@ class YieldReckoningsTest {
         "casing-inside", "103.4288 mm", "drop-pipe", "31.75 mm", "specific-capacity", "0.2003534 L/s/m"));
     assertThat(metric.quantity("casing-storage-time").in(Unit.MINUTE)).isCloseTo(9.31, within(0.01));
     assertThatThrownBy(() -> reckon(CasingStorageTime.RECKONING, typed.with("drop-pipe", "6 in")))
-        .isInstanceOf(NotReckonable.class).hasMessage("The drop pipe does not fit into the casing: 6 in against 4.072 in.");
+        .isInstanceOf(NotReckonable.class)
+        .hasMessage("The drop pipe does not fit into the casing: 6 in against 4.072 in.");
   }
 
   /** Own scenario, by hand: 12.40 + 1.32 log(144000 / 240) = 16.07. */
   @Test
   void carriesTheLineOnForAHundredDays() {
     Body typed = Body.of("drawdown", "12.40 ft", "minutes", "240 min", "slope", "1.32 ft");
-    assertThat(reckon(LongTermDrawdown.RECKONING, typed).quantity("drawdown").in(Unit.FOOT)).isCloseTo(16.07, within(0.005));
+    assertThat(reckon(LongTermDrawdown.RECKONING, typed).quantity("drawdown").in(Unit.FOOT))
+        .isCloseTo(16.07, within(0.005));
     assertThatThrownBy(() -> reckon(LongTermDrawdown.RECKONING, typed.with("days", "0.1 d")))
         .isInstanceOf(NotReckonable.class).hasMessage("0.1 d is sooner than the reading at 240.0 min.");
   }
@@ -78,7 +82,8 @@ class YieldReckoningsTest {
         "minutes", "1 d",
         "slope", rule.get("inputs").asObject().get("slope_ft_per_cycle") + " ft",
         "days", rule.get("inputs").asObject().get("t2_day") + " d"));
-    assertThat(outcome.quantity("drawdown").in(Unit.FOOT)).isCloseTo(Cases.number(rule, "expected_s_ft"), withinPercentage(0.1));
+    assertThat(outcome.quantity("drawdown").in(Unit.FOOT))
+        .isCloseTo(Cases.number(rule, "expected_s_ft"), withinPercentage(0.1));
   }
 
   private static Outcome reckon(Reckoning reckoning, Body typed) {
