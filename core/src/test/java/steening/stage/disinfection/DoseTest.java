@@ -13,6 +13,8 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import steening.journal.Body;
 import steening.language.Language;
@@ -137,13 +139,20 @@ class DoseTest {
     }
   }
 
-  /** Michigan R 325.1661 Table 5 (seen): 10, 4, 2 and 1 h at 100, 250, 500 and 1000 mg/L. */
+  /** Michigan R 325.1661 Table 5 (seen), as the file of disinfection rules has it: 100 mg/L 10 h; 250 4 h and so on. */
   @Test
-  void knowsTheHoursOfMichigansTable() {
-    assertThat(new double[] {ContactRule.hours(100), ContactRule.hours(250), ContactRule.hours(500),
-        ContactRule.hours(1000)})
-        .containsExactly(10, 4, 2, 1);
-    assertThat(ContactRule.hours(50)).isEqualTo(10);
+  void knowsTheHoursOfMichigansTable() throws IOException {
+    String rule = lines("C14b_disinfection_rules.csv").stream().filter(l -> l.contains("Table 5")).findFirst()
+        .orElseThrow();
+    Matcher pair = Pattern.compile("(\\d+)(?: mg/L)? (\\d+) h").matcher(rule);
+    int met = 0;
+    while (pair.find()) {
+      assertThat(ContactRule.hours(Double.parseDouble(pair.group(1)))).as(rule)
+          .isEqualTo(Double.parseDouble(pair.group(2)));
+      met++;
+    }
+    assertThat(met).isEqualTo(4);
+    assertThat(ContactRule.hours(50)).as("weaker than the table").isEqualTo(10);
   }
 
   private static Outcome reckon(Reckoning reckoning, Body typed) {
