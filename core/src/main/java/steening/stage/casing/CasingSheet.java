@@ -12,12 +12,12 @@ import steening.language.Phrase;
 import steening.language.Shown;
 import steening.pipe.Buoyancy;
 import steening.pipe.Collapse;
-import steening.quantity.Density;
 import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
+import steening.reckoning.Term;
 import steening.stage.Sheet;
 import steening.well.CasingString;
 import steening.well.Piece;
@@ -28,7 +28,6 @@ import steening.well.Well;
 /** What the casing has to show: where the string and its screens stand, and the tally. */
 final class CasingSheet {
   private static final Phrase BLANK = Phrase.same("");
-  private static final Density EMPTY = new Density(0);
 
   private CasingSheet() {}
 
@@ -60,9 +59,11 @@ final class CasingSheet {
         .line(CasingVolume.PER_LENGTH.label(), volume.figure("per-length"), volume);
     try {
       Outcome weight = Buoyancy.of(outside, inside, Optional.empty(), string.length(), Buoyancy.WATER, Buoyancy.WATER);
-      Length column = string.bottom().get().max(Length.ZERO);
-      Outcome bears =
-          Collapse.margin(outside, wall, Collapse.COOL, Buoyancy.WATER, EMPTY, column, Collapse.USUAL_SAFETY);
+      Term rating = Collapse
+          .margin(outside, wall, Collapse.COOL, Buoyancy.WATER, Buoyancy.WATER, Length.ZERO, Collapse.USUAL_SAFETY)
+          .term(Collapse.RATING_B.name());
+      // The rating alone: what presses on it is for the room that grouts to say.
+      Outcome bears = Outcome.empty().with(Collapse.RATING_B.name(), rating);
       return with
           .line(Buoyancy.IN_AIR.label(), weight.figure("in-air"), weight)
           .line(Collapse.RATING_B.label(), bears.figure("rating-b"), bears);

@@ -28,7 +28,7 @@ final class PlanFindings {
   /** Half a slot number either way is the rounding between inches and millimetres. */
   private static final Length SAME_SLOT = Length.of(0.6, Unit.SLOT);
 
-  private static final double INCHES_A_FOOT = 12;
+  private static final long INCHES_A_FOOT = 12;
 
   private PlanFindings() {}
 
@@ -53,7 +53,7 @@ final class PlanFindings {
     Length lowered = string.length(Piece.Sort.SCREEN);
     boolean whole = string.isSet() || string.count(Piece.Sort.JOINT) > 0 || string.count(Piece.Sort.CUT_PIECE) > 0;
     if (planned.isEmpty() || !whole || !differ(lowered, planned.get(), AGREES)) return Optional.empty();
-    boolean twelfth = !differ(new Length((long) (lowered.nanometres() * INCHES_A_FOOT)), planned.get(), AGREES);
+    boolean twelfth = !differ(lowered.times(INCHES_A_FOOT), planned.get(), AGREES);
     Length stickUp = string.stickUp().or(() -> plan.length(Plan.STICK_UP)).orElse(Length.ZERO);
     Finding finding = look(
             "casing.screen-length",

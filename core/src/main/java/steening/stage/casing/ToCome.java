@@ -84,8 +84,9 @@ record ToCome(Length string, Length lowered, Length sump, Length screen, Length 
 
   private static Length meanJoint(CasingString string) {
     long joints = string.count(Piece.Sort.JOINT);
-    Length all = string.length(Piece.Sort.JOINT);
-    return joints > 0 && all.isMoreThan(Length.ZERO) ? new Length(all.nanometres() / joints) : USUAL_JOINT;
+    if (joints == 0) return USUAL_JOINT;
+    Length mean = new Length(string.length(Piece.Sort.JOINT).nanometres() / joints);
+    return mean.isMoreThan(Length.ZERO) ? mean : USUAL_JOINT;
   }
 
   private static Term given(String symbol, Phrase label, Length length) {

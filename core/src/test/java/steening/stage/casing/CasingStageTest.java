@@ -163,6 +163,16 @@ class CasingStageTest {
     assertThat(STAGE.loads(Well.named("w1"))).isEmpty();
   }
 
+  /** Own scenario: screen 150 to 160 ft, stick-up 1.5 ft: 151.5 ft of casing are 7.6 joints; eight, and one to spare. */
+  @Test
+  void loadsNineJointsForTheDeeperWell() {
+    Well well = JobInSteps.nothing().then("plan",
+        "hole-diameter", "7 7/8 in", "hole-depth", "165 ft", "casing-outside", "4.5 in", "casing-wall", "0.214 in",
+        "stick-up", "1.5 ft", "screen-top", "150 ft", "screen-bottom", "160 ft", "sump", "2 ft", "slot", "20 slot",
+        "pack-top", "140 ft", "grout-top", "0 ft", "rate", "10 gpm").job().well();
+    assertThat(STAGE.loads(well).get(0).howMany().shownTo(US)).isEqualTo("9");
+  }
+
   private static String next(JobInSteps job) {
     return STAGE.nextKind(job.job().well());
   }
