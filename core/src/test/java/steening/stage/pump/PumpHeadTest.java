@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.eclipsesource.json.JsonObject;
 import com.eclipsesource.json.JsonValue;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -81,21 +82,28 @@ class PumpHeadTest {
   }
 
   /**
-   * Case H01: 77 Illinois Administrative Code 906, Appendix A, Exhibit I (seen), C 150. Tolerances as the case states
-   * them, the larger of 6 % and 0.02 ft and 0.3 %, and half of the last place that was printed.
+   * Case H01: 77 Illinois Administrative Code 906, Appendix A, Exhibit I (seen), C 150, within the larger of 6 % and
+   * 0.02 ft, as the case states. One printed figure, 0.35 for 13 gpm in 2 in, is 6.5 % above the table's own formula.
    */
   @Test
   void agreesWithThePrintedFriction() {
+    List<String> off = new ArrayList<>();
+    for (String[] row : PumpCases.rows("H01_friction_illinois.csv")) {
+      double printed = Double.parseDouble(row[2]);
+      double difference = Math.abs(frictionOfAHundredFeet(row) - printed);
+      if (difference > Math.max(0.06 * printed, 0.02)) off.add(row[0] + " gpm, " + row[1] + " in");
+    }
+    assertThat(off).containsExactly("13 gpm, 2 in");
+  }
+
+  /** The same table worked out from the formula outside the project, to 0.3 % and half of its last place. */
+  @Test
+  void agreesWithTheFormulaOfHazenAndWilliams() {
     List<String[]> rows = PumpCases.rows("H01_friction_illinois.csv");
     for (String[] row : rows) {
-      Outcome outcome = PumpHead.RECKONING.of(Inputs.of(Body.of(
-          "pumping-level", "0 ft", "cut-out", "40 psi", "rate", row[0] + " gpm", "pipe-inside",
-          SCHEDULE_40.get(row[1]) + " in", "pipe-length", "100 ft", "smoothness", "150")));
-      double friction = outcome.quantity("friction").in(Unit.FOOT);
-      double printed = Double.parseDouble(row[2]);
-      assertThat(friction).as(String.join(" ", row)).isCloseTo(printed, within(Math.max(0.06 * printed, 0.02) + 0.005));
       double computed = Double.parseDouble(row[3]);
-      assertThat(friction).as(String.join(" ", row)).isCloseTo(computed, within(0.003 * computed + 0.0005));
+      assertThat(frictionOfAHundredFeet(row)).as(String.join(" ", row))
+          .isCloseTo(computed, within(0.003 * computed + 0.0005));
     }
     assertThat(rows).hasSizeGreaterThan(70);
   }
@@ -132,6 +140,13 @@ class PumpHeadTest {
       assertThat(line.label().shownTo(spanish)).isEqualTo("carga dinámica total");
       assertThat(line.unit()).isEqualTo("m");
     });
+  }
+
+  private static double frictionOfAHundredFeet(String[] row) {
+    Outcome outcome = PumpHead.RECKONING.of(Inputs.of(Body.of(
+        "pumping-level", "0 ft", "cut-out", "40 psi", "rate", row[0] + " gpm",
+        "pipe-inside", SCHEDULE_40.get(row[1]) + " in", "pipe-length", "100 ft", "smoothness", "150")));
+    return outcome.quantity("friction").in(Unit.FOOT);
   }
 
   private static double number(JsonObject object, String name) {
