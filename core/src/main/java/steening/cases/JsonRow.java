@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An object of a JSON text. A name is a path of members and places, {@code expected.depth.value} or {@code source.0}; it
- * is looked for in the object, then among its {@code inputs}, then from the root of the text.
+ * An object of a JSON text. A name is a path of members and places, {@code expected.depth.value} or {@code source.0};
+ * it is looked for in the object, then among its {@code inputs}, then from the root of the text.
  */
 record JsonRow(JsonValue here, JsonValue root) implements Row {
   private static final String INPUTS = "inputs.";
@@ -47,11 +47,17 @@ record JsonRow(JsonValue here, JsonValue root) implements Row {
   private static Optional<JsonValue> at(JsonValue from, String path) {
     JsonValue value = from;
     for (String step : path.split("[.]")) {
-      if (value.isObject()) value = value.asObject().get(step);
-      else value = value.isArray() && isPlace(step, value.asArray()) ? value.asArray().get(Integer.parseInt(step)) : null;
+      value = step(value, step);
       if (value == null) return Optional.empty();
     }
     return Optional.of(value);
+  }
+
+  /** Null where there is nothing of that name, or no such place. */
+  private static JsonValue step(JsonValue value, String step) {
+    if (value.isObject()) return value.asObject().get(step);
+    boolean there = value.isArray() && isPlace(step, value.asArray());
+    return there ? value.asArray().get(Integer.parseInt(step)) : null;
   }
 
   private static boolean isPlace(String step, JsonArray array) {

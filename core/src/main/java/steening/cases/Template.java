@@ -67,6 +67,7 @@ record Template(String text) {
   }
 
   private UnreadableCases unclear() {
-    return new UnreadableCases("The template \"{0}\" cannot be filled.", "La plantilla «{0}» no se puede llenar.", text);
+    return new UnreadableCases(
+        "The template \"{0}\" cannot be filled.", "La plantilla «{0}» no se puede llenar.", text);
   }
 }

@@ -20,7 +20,11 @@ import steening.number.Decimal;
  * @param reason why such rows are not covered
  */
 record Translation(
-    Map<String, String> where, String reckoning, Map<String, String> inputs, Map<String, String> answers, Phrase reason) {
+    Map<String, String> where,
+    String reckoning,
+    Map<String, String> inputs,
+    Map<String, String> answers,
+    Phrase reason) {
 
   boolean fits(Row row, Map<String, Map<String, String>> lists) {
     for (Map.Entry<String, String> wanted : where.entrySet()) {

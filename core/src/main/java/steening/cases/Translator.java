@@ -67,8 +67,8 @@ record Translator(
     for (String answer : row.names(expected)) {
       String path = expected + "." + answer;
       if (row.asked.stream().noneMatch(asked -> asked.equals(path) || asked.startsWith(path + "."))) {
-        verdicts.add(Verdict.notCovered(
-            name + " " + answer, file, "", Phrase.of("no reckoning answers {0}", "ningún cálculo responde {0}", answer)));
+        Phrase nobody = Phrase.of("no reckoning answers {0}", "ningún cálculo responde {0}", answer);
+        verdicts.add(Verdict.notCovered(name + " " + answer, file, "", nobody));
       }
     }
     return verdicts;

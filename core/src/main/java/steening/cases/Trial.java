@@ -2,7 +2,6 @@ package steening.cases;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import steening.field.Field;
 import steening.field.Reading;
@@ -47,7 +46,7 @@ final class Trial {
     }
     try {
       Outcome outcome = reckoning.get().of(Inputs.of(body(reckoning.get())));
-      if (tried.mustBeRefused()) return List.of(failed("", REFUSED, "", "", SHOULD_REFUSE));
+      if (tried.mustBeRefused()) return List.of(onRefusal(Verdict.Status.FAILED, "", SHOULD_REFUSE));
       List<Verdict> verdicts = new ArrayList<>();
       for (Expected expected : tried.expected()) verdicts.add(compared(expected, reckoning.get(), outcome));
       return verdicts;
@@ -74,49 +73,48 @@ final class Trial {
   }
 
   private List<Verdict> refused(Phrase sentence) {
-    if (tried.mustBeRefused()) {
-      return List.of(new Verdict(
-          tried.id(), file, tried.reckoning(), Verdict.Status.PASSED, REFUSED, REFUSED, "", Verdict.NOTHING));
-    }
-    List<Verdict> verdicts = new ArrayList<>();
-    for (Expected expected : tried.expected()) {
-      verdicts.add(failed(expected.answer(), Decimal.shortest(expected.value()), REFUSED, expected.unit(), sentence));
-    }
-    return verdicts;
+    if (tried.mustBeRefused()) return List.of(onRefusal(Verdict.Status.PASSED, REFUSED, Verdict.NOTHING));
+    return tried.expected().stream().map(expected -> failed(expected, REFUSED, sentence)).toList();
   }
 
   private Verdict compared(Expected expected, Reckoning reckoning, Outcome outcome) {
-    String value = Decimal.shortest(expected.value());
-    boolean declared = reckoning.answers().stream().anyMatch(a -> a.name().equals(expected.answer()));
-    if (!declared || !outcome.answers().containsKey(expected.answer())) {
+    String answer = expected.answer();
+    boolean declared = reckoning.answers().stream().anyMatch(a -> a.name().equals(answer));
+    if (!declared || !outcome.answers().containsKey(answer)) {
       return failed(
-          expected.answer(), value, "", expected.unit(),
-          Phrase.of("{0} gives no {1} for this", "{0} no da {1} en este caso", reckoning.name(), expected.answer()));
+          expected, "",
+          Phrase.of("{0} gives no {1} for this", "{0} no da {1} en este caso", reckoning.name(), answer));
     }
-    Quantity quantity = outcome.quantity(expected.answer());
+    Quantity quantity = outcome.quantity(answer);
     Optional<Unit> unit = Notation.unit(expected.unit(), quantity.dimension());
     if (unit.isEmpty()) {
       return failed(
-          expected.answer(), value, "", expected.unit(),
-          Phrase.of("{0} is not measured in \"{1}\"", "{0} no se mide en «{1}»", expected.answer(), expected.unit()));
+          expected, "",
+          Phrase.of("{0} is not measured in \"{1}\"", "{0} no se mide en «{1}»", answer, expected.unit()));
     }
     double got = quantity.in(unit.get());
-    double off = Math.abs(got - Decimal.nearest(expected.value()));
     String shown = Decimal.significant(got, FIGURES);
+    double off = Math.abs(got - Decimal.nearest(expected.value()));
     if (off <= expected.tolerance().around(expected.value(), unit.get())) {
-      return new Verdict(
-          id(expected.answer()), file, tried.reckoning(), Verdict.Status.PASSED, value, shown, expected.unit(), Verdict.NOTHING);
+      return verdict(expected, Verdict.Status.PASSED, shown, Verdict.NOTHING);
     }
     return failed(
-        expected.answer(), value, shown, expected.unit(),
+        expected, shown,
         Phrase.of("it is outside the tolerance of {0}", "está fuera de la tolerancia de {0}", expected.tolerance()));
   }
 
-  private Verdict failed(String answer, String expected, String got, String unit, Phrase reason) {
-    return new Verdict(id(answer), file, tried.reckoning(), Verdict.Status.FAILED, expected, got, unit, reason);
+  private Verdict failed(Expected expected, String got, Phrase reason) {
+    return verdict(expected, Verdict.Status.FAILED, got, reason);
   }
 
-  private String id(String answer) {
-    return tried.expected().size() > 1 ? tried.id() + " " + answer : tried.id();
+  private Verdict verdict(Expected expected, Verdict.Status status, String got, Phrase reason) {
+    String id = tried.expected().size() > 1 ? tried.id() + " " + expected.answer() : tried.id();
+    String value = Decimal.shortest(expected.value());
+    return new Verdict(id, file, tried.reckoning(), status, value, got, expected.unit(), reason);
+  }
+
+  /** Where a refusal was expected, and came or did not. */
+  private Verdict onRefusal(Verdict.Status status, String got, Phrase reason) {
+    return new Verdict(tried.id(), file, tried.reckoning(), status, REFUSED, got, "", reason);
   }
 }

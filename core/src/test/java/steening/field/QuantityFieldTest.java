@@ -9,7 +9,6 @@ import static steening.field.Hands.asked;
 import static steening.field.Hands.refused;
 import static steening.field.Hands.taken;
 
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,7 +83,7 @@ class QuantityFieldTest {
     Reading.Asked asked = asked(field, typed, US);
     assertThat(asked.question().shownTo(US)).endsWith("Did you mean " + meant + "?");
     assertThat(asked.question().shownTo(SPANISH)).endsWith("¿Quiso decir " + meant + "?");
-    List<String> usual = asked.meanings().stream().filter(m -> field.read(m, US, false) instanceof Reading.Taken).toList();
+    Stream<String> usual = asked.meanings().stream().filter(m -> field.read(m, US, false) instanceof Reading.Taken);
     assertThat(usual).first().isEqualTo(meant);
   }
 

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import steening.field.Field;
 import steening.field.Hands;
 import steening.job.Stages;
+import steening.language.BothLanguages;
 import steening.language.Phrase;
 import steening.language.Reader;
 
@@ -70,11 +71,6 @@ class ReckoningsTest {
       phrases.addAll(outcome.remarks());
       for (Working.Line line : outcome.working(US).lines()) phrases.add(line.label());
     }
-    for (Phrase phrase : phrases) {
-      assertThat(phrase.english()).isNotBlank();
-      assertThat(phrase.spanish()).isNotBlank();
-      boolean same = phrase.english().equals("{0}");
-      if (!same) assertThat(phrase.spanish()).isNotEqualTo(phrase.english());
-    }
+    phrases.forEach(BothLanguages::assertSpokenIn);
   }
 }

@@ -81,7 +81,7 @@ class UnitConstantsTest {
     assertThat(us(storage.of(Scale.TRANSMISSIVITY).of(Scale.DAYS))).isCloseTo(test("c_0p3"), withinPercentage(0.001));
   }
 
-  /** By definition: the foot, the gallon of 231 cubic inches, the pound, standard gravity, the horsepower of 550 ft lbf/s. */
+  /** By definition: foot, gallon of 231 cubic inches, pound, standard gravity, horsepower of 550 ft lbf/s. */
   @ParameterizedTest
   @CsvSource({
     "FOOT, 0.3048", "INCH, 0.0254", "SLOT, 0.0000254", "MILE, 1609.344", "GALLON, 0.003785411784",
