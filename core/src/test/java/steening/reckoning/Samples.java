@@ -27,6 +27,9 @@ final class Samples {
    */
   private static final Map<String, Body> OWN = Map.of();
 
+  /** For a hole of several diameters, whose workings have a line for each reach. */
+  private static final String WASHED_OUT = "8 in to 20 ft; 11.2 in to 30 ft; 10 in to 120 ft; 9 in";
+
   private static final int VARIATIONS = 10;
 
   private Samples() {}
@@ -57,7 +60,7 @@ final class Samples {
 
   /**
    * The examples of the required fields; with each of the others alone; of all fields; of all but one of the others;
-   * each of these as it is and with every amount a little more or less.
+   * with a washed-out hole; each of these as it is and with every amount a little more or less.
    */
   private static List<Body> of(Reckoning reckoning, Reader reader) {
     Body least = OWN.getOrDefault(reckoning.name(), Body.EMPTY);
@@ -66,6 +69,7 @@ final class Samples {
     for (Field field : reckoning.inputs()) most = with(most, field, reader);
     Set<Body> middles = new LinkedHashSet<>(List.of(least, most));
     for (Field field : reckoning.inputs()) {
+      if (field.holds().equals("bore")) middles.add(least.with(field.name(), WASHED_OUT));
       if (field.isIn(least)) continue;
       middles.add(with(least, field, reader));
       middles.add(without(most, field));
