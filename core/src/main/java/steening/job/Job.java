@@ -60,6 +60,11 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
     return stages.get(present);
   }
 
+  /** Whether nothing is left to do in any stage. */
+  public boolean isDone() {
+    return Stages.all().stream().allMatch(stage -> stage.progress(well) == Progress.DONE);
+  }
+
   private Progress progress(int stage) {
     return Stages.all().get(stage).progress(well);
   }

@@ -7,6 +7,7 @@ import static j2html.TagCreator.dl;
 import static j2html.TagCreator.dt;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.figure;
+import static j2html.TagCreator.li;
 import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.span;
 import static j2html.TagCreator.tbody;
@@ -14,6 +15,7 @@ import static j2html.TagCreator.td;
 import static j2html.TagCreator.th;
 import static j2html.TagCreator.thead;
 import static j2html.TagCreator.tr;
+import static j2html.TagCreator.ul;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
@@ -21,6 +23,8 @@ import java.util.List;
 import steening.drawing.Chart;
 import steening.drawing.ChartDrawing;
 import steening.language.Reader;
+import steening.language.Shown;
+import steening.quantity.Figure;
 import steening.stage.Sheet;
 
 /** What a stage has to show. */
@@ -31,8 +35,13 @@ final class SheetBlock {
     List<DomContent> parts = new ArrayList<>();
     if (!sheet.lines().isEmpty()) parts.add(dl(each(sheet.lines(), line -> line(line, reader))).withClass("facts"));
     for (Sheet.Table table : sheet.tables()) parts.add(div(table(table, reader)).withClass("scroll"));
+    if (!sheet.cautions().isEmpty()) parts.add(0, cautions(sheet, reader));
     for (Chart chart : sheet.charts()) parts.add(figure(rawHtml(ChartDrawing.draw(chart, reader))));
     return div(parts.toArray(DomContent[]::new)).withClass("sheet");
+  }
+
+  private static DomContent cautions(Sheet sheet, Reader reader) {
+    return ul(each(sheet.cautions(), caution -> li(caution.shownTo(reader)))).withClass("cautions");
   }
 
   private static DomContent line(Sheet.Line line, Reader reader) {
@@ -46,6 +55,11 @@ final class SheetBlock {
     return j2html.TagCreator.table(
         caption(table.title().shownTo(reader)),
         thead(tr(each(table.heads(), head -> th(head.shownTo(reader)).attr("scope", "col")))),
-        tbody(each(table.rows(), row -> tr(each(row, cell -> td(cell.shownTo(reader)))))));
+        tbody(each(table.rows(), row -> tr(each(row, cell -> cell(cell, reader))))));
+  }
+
+  /** A number stays on one line with its unit. */
+  private static DomContent cell(Shown cell, Reader reader) {
+    return td(cell.shownTo(reader)).condAttr(cell instanceof Figure, "class", "figure");
   }
 }

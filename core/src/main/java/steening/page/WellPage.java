@@ -42,7 +42,6 @@ final class WellPage {
     if (!heavy.isEmpty()) work.add(FindingBlock.all(heavy, visit.reader()));
     work.add(next(visit, job, stage, form));
     if (!light.isEmpty()) work.add(section(h2(visit.say(Words.FINDINGS)), FindingBlock.all(light, visit.reader())));
-    work.add(SoFar.of(visit, job, stage));
     DomContent drawing = section(
             h2(visit.say(Words.SECTION)), figure(rawHtml(Section.draw(job.well(), visit.reader()))).withClass("section"))
         .withClass("drawing");
@@ -53,7 +52,7 @@ final class WellPage {
             visit, name,
             h1(name),
             StageNav.of(visit, job, stage),
-            div(div(work.toArray(DomContent[]::new)).withClass("work"), drawing).withClass("well")));
+            div(div(work.toArray(DomContent[]::new)).withClass("work"), drawing, SoFar.of(visit, job, stage)).withClass("well")));
   }
 
   private static DomContent saved(Visit visit, Job job) {
@@ -67,6 +66,7 @@ final class WellPage {
 
   private static DomContent next(Visit visit, Job job, Stage stage, EntryForm form) {
     List<DomContent> parts = new ArrayList<>();
+    if (job.isDone()) parts.add(p(visit.say(Words.ALL_DONE)).withClass("saved"));
     parts.add(h2(visit.say(form.kind().title())));
     for (Expectation expectation : stage.expectations(job.well())) parts.add(expectation(visit, expectation));
     parts.add(form.shown(visit));

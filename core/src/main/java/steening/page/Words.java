@@ -38,6 +38,8 @@ final class Words {
       "Aún no se anotó: vea las líneas marcadas. Lo escrito se conserva.");
   static final Phrase ALSO_HERE = Phrase.of("Also in this stage", "También en esta etapa");
   static final Phrase STAGE_OF = Phrase.of("{0} of {1}", "{0} de {1}");
+  static final Phrase ALL_DONE = Phrase.of(
+      "Every stage is done. What comes later can still be taken down.", "Todas las etapas están hechas. Lo que venga aún puede anotarse.");
   static final Phrase DONE = Phrase.of("done", "hecho");
   static final Phrase UNDER_WAY = Phrase.of("under way", "en curso");
   static final Phrase NOT_BEGUN = Phrase.of("not begun", "sin empezar");

@@ -25,6 +25,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import steening.drawing.Section;
+import steening.drawing.Style;
 import steening.finding.Finding;
 import steening.job.Job;
 import steening.job.Stages;
@@ -79,12 +80,12 @@ public final class CompletionReport {
     parts.add(h1(say(TITLE)));
     parts.add(p(name).withClass("name"));
     parts.add(first());
-    for (Stage stage : Stages.all().subList(3, Stages.all().size())) parts.add(stage(stage));
+    for (Stage stage : Stages.all()) parts.add(stage(stage));
     parts.add(findings());
     parts.add(signature(now));
     parts.add(appendix.written());
     DomContent whole = html(
-            head(title(say(TITLE) + ": " + name), style(rawHtml(Style.of(paper, font)))),
+            head(title(say(TITLE) + ": " + name), style(rawHtml(Print.of(paper, font)))),
             body(parts.toArray(DomContent[]::new)))
         .withLang(reader.language().code())
         .attr("xmlns", "http://www.w3.org/1999/xhtml");
@@ -95,13 +96,10 @@ public final class CompletionReport {
     }
   }
 
-  /** The first page: the papers on the left, the section on the right. */
+  /** The first page: the section, as large as the page lets it be. */
   private DomContent first() {
-    List<DomContent> left = new ArrayList<>();
-    for (Stage stage : Stages.all().subList(0, 3)) left.add(stage(stage));
-    left.add(p(say(DEPTHS)).withClass("note"));
-    DomContent right = div(h2(say(SECTION)), rawHtml(Section.draw(job.well(), reader)));
-    return table(tr(td(left.toArray(DomContent[]::new)).withClass("papers"), td(right).withClass("section"))).withClass("first");
+    String drawing = Section.draw(job.well(), reader, Style.PAGE.named("report-"));
+    return div(h2(say(SECTION)), rawHtml(drawing), p(say(DEPTHS)).withClass("note")).withClass("first");
   }
 
   private DomContent stage(Stage stage) {

@@ -27,17 +27,31 @@ final class SheetPrint {
 
   static DomContent of(Sheet sheet, Reader reader, Appendix appendix) {
     List<DomContent> parts = new ArrayList<>();
-    List<DomContent> rows = new ArrayList<>();
-    for (Sheet.Line line : sheet.lines()) {
-      DomContent reference = line.working()
-          .<DomContent>map(outcome -> span(" [" + appendix.number(line.label(), outcome) + "]").withClass("reference"))
-          .orElse(text(""));
-      rows.add(tr(td(line.label().shownTo(reader)), td(text(line.value().shownTo(reader)), reference).withClass("value")));
-    }
-    if (!rows.isEmpty()) parts.add(table(rows.toArray(DomContent[]::new)).withClass("facts"));
+    if (!sheet.lines().isEmpty()) parts.add(facts(sheet.lines(), reader, appendix));
     for (Sheet.Table printed : sheet.tables()) parts.add(rows(printed, reader));
     for (Chart chart : sheet.charts()) parts.add(div(rawHtml(ChartDrawing.draw(chart, reader))).withClass("chart"));
     return div(parts.toArray(DomContent[]::new));
+  }
+
+  /** Facts side by side, two to a row, read down the left half and then down the right. */
+  private static DomContent facts(List<Sheet.Line> lines, Reader reader, Appendix appendix) {
+    List<DomContent[]> cells = new ArrayList<>();
+    for (Sheet.Line line : lines) {
+      DomContent reference = line.working()
+          .<DomContent>map(outcome -> span(" [" + appendix.number(line.label(), outcome) + "]").withClass("reference"))
+          .orElse(text(""));
+      cells.add(new DomContent[] {
+        td(line.label().shownTo(reader)), td(text(line.value().shownTo(reader)), reference).withClass("value")
+      });
+    }
+    int half = (cells.size() + 1) / 2;
+    List<DomContent> rows = new ArrayList<>();
+    for (int i = 0; i < half; i++) {
+      DomContent[] left = cells.get(i);
+      DomContent[] right = i + half < cells.size() ? cells.get(i + half) : new DomContent[] {td().withClass("gap"), td().withClass("gap")};
+      rows.add(tr(left[0], left[1], td().withClass("gap"), right[0], right[1]));
+    }
+    return table(rows.toArray(DomContent[]::new)).withClass("facts");
   }
 
   private static DomContent rows(Sheet.Table sheetTable, Reader reader) {

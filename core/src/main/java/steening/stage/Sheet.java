@@ -8,14 +8,19 @@ import steening.language.Phrase;
 import steening.language.Shown;
 import steening.reckoning.Outcome;
 
-/** What a stage has to show, for a page and for the report alike. */
-public record Sheet(List<Line> lines, List<Table> tables, List<Chart> charts) {
-  public static final Sheet EMPTY = new Sheet(List.of(), List.of(), List.of());
+/**
+ * What a stage has to show, for a page and for the report alike.
+ *
+ * @param cautions where the work can hurt someone; for those who do it, so not in the report
+ */
+public record Sheet(List<Line> lines, List<Table> tables, List<Chart> charts, List<Phrase> cautions) {
+  public static final Sheet EMPTY = new Sheet(List.of(), List.of(), List.of(), List.of());
 
   public Sheet {
     lines = List.copyOf(lines);
     tables = List.copyOf(tables);
     charts = List.copyOf(charts);
+    cautions = List.copyOf(cautions);
   }
 
   /** One figure or fact, with the working it can be opened to. */
@@ -30,7 +35,7 @@ public record Sheet(List<Line> lines, List<Table> tables, List<Chart> charts) {
   }
 
   public boolean isEmpty() {
-    return lines.isEmpty() && tables.isEmpty() && charts.isEmpty();
+    return lines.isEmpty() && tables.isEmpty() && charts.isEmpty() && cautions.isEmpty();
   }
 
   public Sheet line(Phrase label, Shown value) {
@@ -45,18 +50,25 @@ public record Sheet(List<Line> lines, List<Table> tables, List<Chart> charts) {
     if (rows.isEmpty()) return this;
     List<Table> more = new ArrayList<>(tables);
     more.add(new Table(title, heads, rows));
-    return new Sheet(lines, more, charts);
+    return new Sheet(lines, more, charts, cautions);
   }
 
   public Sheet chart(Chart chart) {
     List<Chart> more = new ArrayList<>(charts);
     more.add(chart);
-    return new Sheet(lines, tables, more);
+    return new Sheet(lines, tables, more, cautions);
+  }
+
+  /** The same with cautions. */
+  public Sheet cautioning(List<Phrase> more) {
+    List<Phrase> all = new ArrayList<>(cautions);
+    all.addAll(more);
+    return new Sheet(lines, tables, charts, all);
   }
 
   private Sheet and(Line line) {
     List<Line> more = new ArrayList<>(lines);
     more.add(line);
-    return new Sheet(more, tables, charts);
+    return new Sheet(more, tables, charts, cautions);
   }
 }

@@ -35,15 +35,8 @@ final class DisinfectionSheet {
     }
     if (dose.isEmpty()) sheet = doses(sheet, water);
     boolean ahead = dose.isPresent() ? left.isEmpty() : water.outcome().isPresent();
-    return ahead ? cautions(sheet) : sheet;
-  }
-
-  /** As long as chlorine is about to go in or is in the well. */
-  private static Sheet cautions(Sheet sheet) {
-    List<List<Shown>> rows = new ArrayList<>();
-    for (Phrase caution : Cautions.ALL) rows.add(List.of(caution));
-    List<Phrase> heads = List.of(Phrase.of("with chlorine", "con el cloro"));
-    return sheet.table(Phrase.of("Cautions", "Precauciones"), heads, rows);
+    // As long as chlorine is about to go in or is in the well.
+    return ahead ? sheet.cautioning(Cautions.ALL) : sheet;
   }
 
   private static Sheet put(Sheet sheet, Well well, Dosing.Dose dose) {

@@ -31,7 +31,7 @@ final class PackSheet {
     }
     Optional<Pouring> pouring = Pouring.of(well);
     if (pouring.isPresent()) sheet = standing(sheet, pouring.get());
-    for (Phrase caution : PackCautions.ALL) sheet = sheet.line(Phrase.of("caution", "precaución"), caution);
+    sheet = sheet.cautioning(PackCautions.ALL);
     return sheet;
   }
 

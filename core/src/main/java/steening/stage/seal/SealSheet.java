@@ -26,7 +26,7 @@ final class SealSheet {
     if (sealing.isPresent()) sheet = standing(sheet, sealing.get());
     Optional<CasingLoad> load = CasingLoad.of(well);
     if (load.isPresent()) sheet = onTheCasing(sheet, load.get());
-    for (Phrase caution : SealCautions.ALL) sheet = sheet.line(Phrase.of("caution", "precaución"), caution);
+    sheet = sheet.cautioning(SealCautions.ALL);
     return sheet;
   }
 

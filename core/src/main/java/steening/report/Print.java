@@ -1,8 +1,8 @@
 package steening.report;
 
 /** How a report looks on paper. Tables lay it out, since the printer knows no grid. */
-final class Style {
-  private Style() {}
+final class Print {
+  private Print() {}
 
   static String of(Paper paper, String font) {
     return """
@@ -16,15 +16,13 @@ final class Style {
         p { margin: 0 0 1mm; }
         .name { font-size: 12pt; font-weight: bold; margin: 2mm 0 0; -fs-page-sequence: start; string-set: name content(); }
         table { border-collapse: collapse; }
-        .first { width: 100%%; }
-        .first > tbody > tr > td, .first > tr > td { vertical-align: top; padding: 0; }
-        td.papers { width: 50%%; padding-right: 6mm; }
-        td.section { width: 50%%; }
-        .section svg { width: 84mm; }
+        .first { text-align: center; page-break-after: always; }
+        .first h2, .first p { text-align: left; }
         .stage, .item { page-break-inside: auto; }
         .facts { width: 100%%; page-break-inside: auto; }
-        .facts td { padding: 0.7mm 2mm 0.7mm 0; border-bottom: 0.4pt solid #999; vertical-align: top; }
-        .facts td.value { text-align: right; font-weight: bold; padding-right: 0; }
+        .facts td { padding: 0.7mm 2mm 0.7mm 0; border-bottom: 0.4pt solid #999; vertical-align: top; width: 26%%; }
+        .facts td.gap { border: 0; width: 4%%; }
+        .facts td.value { text-align: right; font-weight: bold; padding-right: 0; width: 22%%; }
         .reference { font-weight: normal; font-size: 7.5pt; }
         .rows { width: 100%%; margin-top: 2mm; -fs-table-paginate: paginate; }
         .rows caption { text-align: left; font-weight: bold; padding: 1mm 0; }
