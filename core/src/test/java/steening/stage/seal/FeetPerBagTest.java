@@ -25,7 +25,8 @@ class FeetPerBagTest {
   @ParameterizedTest
   @MethodSource("feetPerBag")
   void agreesWithTheTableOfFeetPerBag(Map<String, String> row) {
-    Outcome outcome = reckon("hole", row.get("hole_in") + " in", "casing", "4.5 in", "yield", row.get("yield_ft3_per_bag") + " ft3");
+    Outcome outcome = reckon(
+        "hole", row.get("hole_in") + " in", "casing", "4.5 in", "yield", row.get("yield_ft3_per_bag") + " ft3");
     assertThat(outcome.quantity("length").in(Unit.FOOT))
         .isCloseTo(Double.parseDouble(row.get("ft_per_bag_gauge_hole")), within(0.06));
     assertThat(outcome.quantity("hole-for-fifteen").in(Unit.INCH))

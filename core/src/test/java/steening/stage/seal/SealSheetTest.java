@@ -36,7 +36,7 @@ class SealSheetTest {
   @Test
   void saysWhatCanHurt() {
     Sheet sheet = EverydaySealTest.PLANNED.stage("seal").sheet(EverydaySealTest.PLANNED.job().well());
-    assertThat(sheet.lines()).filteredOn(l -> l.label().shownTo(Reader.US_ENGLISH).equals("caution")).hasSize(5);
+    assertThat(sheet.cautions()).hasSize(5).anyMatch(c -> c.shownTo(Reader.US_ENGLISH).startsWith("Wet cement burns"));
   }
 
   static String line(JobInSteps job, String label) {
