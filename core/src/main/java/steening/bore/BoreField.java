@@ -73,7 +73,8 @@ public final class BoreField extends Valued<Bore> {
       if (!end.isMoreThan(above)) return notBelow(taken.text(), above);
       above = end;
     }
-    return new Reading.Taken(written(pieces));
+    boolean asTyped = pieces.equals(pieces(text));
+    return new Reading.Taken(asTyped ? text : written(pieces));
   }
 
   private Reading asked(Reading.Asked asked, List<String> pieces, int unclear) {

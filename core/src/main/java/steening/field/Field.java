@@ -62,8 +62,8 @@ public abstract class Field {
   }
 
   /**
-   * Reads what was typed where something was. What is taken keeps what was typed; only a unit that was left out is
-   * added.
+   * Reads what was typed where something was. What is taken keeps what was typed, and only a unit that was left out is
+   * added; a choice is kept by its code, whatever language it was made in.
    *
    * @param text trimmed, never empty
    */

@@ -41,6 +41,7 @@ class BoreFieldTest {
 
   @Test
   void keepsWhatWasTypedWithTheUnitsOfTheHand() {
+    assertThat(taken(HOLE, "7-7/8\" hasta 57'; 8\"")).isEqualTo("7-7/8\" hasta 57'; 8\"");
     assertThat(taken(HOLE, "200 to 17.4; 280", METRIC)).isEqualTo("200 mm to 17.4 m; 280 mm");
     assertThat(bore("200 mm to 17.4 m; 280 mm").diameterBelow(Length.feet(2000))).contains(new Length(280_000_000));
   }
