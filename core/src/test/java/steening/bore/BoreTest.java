@@ -38,8 +38,10 @@ class BoreTest {
     Reach upper = new Reach(Length.ZERO, Length.feet(50), EIGHT);
     Reach lower = new Reach(Length.feet(49), Length.feet(60), EIGHT);
     assertThatThrownBy(() -> new Bore(List.of(lower, upper))).hasMessage("reaches overlap");
-    assertThatThrownBy(() -> new Reach(Length.feet(5), Length.feet(5), EIGHT)).isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> new Reach(Length.ZERO, Length.feet(5), inches(-1))).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new Reach(Length.feet(5), Length.feet(5), EIGHT))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> new Reach(Length.ZERO, Length.feet(5), inches(-1)))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   private static Length inches(long inches) {
