@@ -2,22 +2,18 @@ package steening.stage;
 
 import com.eclipsesource.json.Json;
 import com.eclipsesource.json.JsonObject;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import steening.cases.CaseFiles;
 
 /** Worked examples and tables kept as data; each row names its source and how it was read. */
 public final class WorkedExamples {
-  private static final String CASES = "/cases/construction/";
+  private static final String CASES = "construction/";
 
   private WorkedExamples() {}
 
-  public static JsonObject named(String file, String id) {
-    for (var row : Json.parse(text(file)).asArray()) {
+  public static JsonObject named(String id) {
+    for (var row : Json.parse(CaseFiles.text(CASES + "worked_examples.json")).asArray()) {
       if (row.asObject().getString("id", "").equals(id)) return row.asObject();
     }
     throw new AssertionError("no example " + id);
@@ -33,7 +29,7 @@ public final class WorkedExamples {
 
   /** The rows of a table below its heads, cell by cell; quoted cells may hold commas. */
   public static List<List<String>> rows(String file) {
-    List<String> lines = text(file).lines().filter(l -> !l.isBlank()).toList();
+    List<String> lines = CaseFiles.text(CASES + file).lines().filter(l -> !l.isBlank()).toList();
     return lines.subList(1, lines.size()).stream().map(WorkedExamples::cells).toList();
   }
 
@@ -50,16 +46,5 @@ public final class WorkedExamples {
     }
     cells.add(cell.toString());
     return cells;
-  }
-
-  private static String text(String file) {
-    try (InputStream in = WorkedExamples.class.getResourceAsStream(CASES + file);
-        Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
-      StringBuilder text = new StringBuilder();
-      for (int c = reader.read(); c >= 0; c = reader.read()) text.append((char) c);
-      return text.toString();
-    } catch (IOException e) {
-      throw new AssertionError(file, e);
-    }
   }
 }

@@ -35,7 +35,8 @@ final class CasingEntries {
               "profundidad de campana que llena la espiga", "0.33 ft", "0.1 m")
           .between("0 ft", "1.5 ft").usually("0 ft", "0.8 ft").optional();
   static final Kind JOINT =
-      Kind.of("joint", Phrase.of("Joint of casing", "Tubo de ademe"), JOINT_NUMBER, JOINT_OVERALL, JOINT_BELL);
+      Kind.of("joint", Phrase.of("Joint of casing", "Tubo de ademe"), JOINT_NUMBER, JOINT_OVERALL, JOINT_BELL)
+          .carrying(JOINT_BELL);
 
   static final QuantityField CUT_PIECE_LENGTH =
       amount("length", Scale.DEPTH, "length of the cut piece", "longitud del tramo cortado", "6.50 ft", "2 m")

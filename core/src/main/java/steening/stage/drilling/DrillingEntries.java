@@ -37,7 +37,8 @@ final class DrillingEntries {
   static final QuantityField ROD_DEPTH =
       depth("depth", "hole depth after this rod", "profundidad después de este tubo");
   static final Kind ROD_DOWN =
-      Kind.of("rod", Phrase.of("Rod drilled down", "Tubo perforado"), ROD_NUMBER, ROD_LENGTH, ROD_DEPTH);
+      Kind.of("rod", Phrase.of("Rod drilled down", "Tubo perforado"), ROD_NUMBER, ROD_LENGTH, ROD_DEPTH)
+          .carrying(ROD_LENGTH);
 
   static final QuantityField HOLE_FROM = depth("from", "from", "desde");
   static final QuantityField HOLE_TO = depth("to", "to", "hasta");

@@ -61,7 +61,7 @@ public final class DrillingStage implements Stage {
     return begun ? Progress.UNDER_WAY : Progress.NOT_BEGUN;
   }
 
-  /** The rig first, then rod and log by turns, the hole once it is deep enough. */
+  /** The rig first, then rod and log by turns; the hole once it is deep enough, and the mud once more before casing. */
   @Override
   public String nextKind(Well well) {
     Drilling drilling = well.get(Drilling.PART);
@@ -69,9 +69,10 @@ public final class DrillingStage implements Stage {
     Length drilled = drilling.rodDepth().max(well.get(Hole.PART).depth());
     boolean deepEnough = well.get(Plan.PART).length(Plan.DEPTH).map(d -> !drilled.isLessThan(d)).orElse(false);
     if (drilling.rig().isEmpty()) return DrillingEntries.DRILLING.name();
-    if (drilled.isMoreThan(logged)) return DrillingEntries.LOG.name();
-    if (deepEnough && well.get(Hole.PART).depth().isLessThan(drilled)) return DrillingEntries.HOLE.name();
-    return DrillingEntries.ROD_DOWN.name();
+    if (drilled.minus(logged).isMoreThan(HoleFindings.AGREES)) return DrillingEntries.LOG.name();
+    if (!deepEnough) return DrillingEntries.ROD_DOWN.name();
+    boolean entered = !well.get(Hole.PART).depth().isLessThan(drilled);
+    return entered ? DrillingEntries.MUD.name() : DrillingEntries.HOLE.name();
   }
 
   @Override

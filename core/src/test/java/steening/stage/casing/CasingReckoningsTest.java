@@ -27,8 +27,6 @@ import steening.reckoning.Reckoning;
 import steening.stage.WorkedExamples;
 
 class CasingReckoningsTest {
-  private static final String CASING = "casing_examples.json";
-  private static final String SCREEN = "screen_examples.json";
   private static final Reader METRIC_SPANISH = new Reader(Language.SPANISH, UnitSystem.METRIC);
 
   /** County health department sheet, table of gallons per foot of bore, printed to 0.01 gal (seen). */
@@ -58,7 +56,7 @@ class CasingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-CASI-18", "W-CASI-19"})
   void stringAgreesWithTheWorkedExamples(String id) {
-    JsonObject row = WorkedExamples.named(CASING, id);
+    JsonObject row = WorkedExamples.named(id);
     String joint = Decimal.upTo(input(row, "overall_stick_ft"), 3) + " ft";
     Outcome outcome = reckon(StringLength.RECKONING,
         "joints", String.join("; ", Collections.nCopies((int) input(row, "full_sticks"), joint)),
@@ -85,7 +83,7 @@ class CasingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-CASI-12", "W-CASI-13", "W-CASI-15", "W-CASI-16"})
   void collapseMarginAgreesWithTheWorkedExamples(String id) {
-    JsonObject row = WorkedExamples.named(CASING, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(CollapseMargin.RECKONING,
         "outside", "4.5 in", "wall", Decimal.fixed(4.5 / input(row, "DR"), 9) + " in",
         "temperature", input(row, "wall_temp_F") + " °F", "around", input(row, "grout_lb_gal") + " lb/gal",
@@ -108,7 +106,7 @@ class CasingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-CASI-01", "W-CASI-02", "W-CASI-03", "W-CASI-06", "W-CASI-07"})
   void aClosedStringFloatsWhereTheWorkedExamplesSay(String id) {
-    JsonObject row = WorkedExamples.named(CASING, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(StringWeight.RECKONING,
         "outside", input(row, "od_in") + " in", "inside", input(row, "id_in")
             + " in", "pipe-weight", input(row, "weight_lb_ft") + " lb/ft",
@@ -123,7 +121,7 @@ class CasingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-CASI-09", "W-CASI-10"})
   void anOpenStringHangsLightly(String id) {
-    JsonObject row = WorkedExamples.named(CASING, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(StringWeight.RECKONING,
         "outside", "4.5 in", "inside", "4 in", "pipe-weight", input(row, "weight_lb_ft") + " lb/ft",
         "length", input(row, "length_ft") + " ft", "around", input(row, "fluid_lb_gal") + " lb/gal");
@@ -144,7 +142,7 @@ class CasingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-SCRE-01", "W-SCRE-03", "W-SCRE-04"})
   void entranceVelocityAgreesWithTheWorkedExamples(String id) {
-    JsonObject row = WorkedExamples.named(SCREEN, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(EntranceVelocity.RECKONING,
         "open-area", input(row, "open_area_in2_ft") + " in2/ft", "length", input(row, "length_ft")
             + " ft", "rate", input(row, "Q_gpm") + " gpm");
@@ -170,7 +168,7 @@ class CasingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-SCRE-07", "W-SCRE-09"})
   void openAreaOfAContinuousSlot(String id) {
-    JsonObject row = WorkedExamples.named(SCREEN, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(EntranceVelocity.RECKONING,
         "rate", "12 gpm", "length", "10 ft", "outside", input(row, "od_in") + " in",
         "slot", (int) input(row, "slot_thousandths") + " slot", "wire", input(row, "wire_width_in") + " in");

@@ -163,7 +163,7 @@ class CasingStageTest {
     assertThat(STAGE.loads(Well.named("w1"))).isEmpty();
   }
 
-  /** Own scenario: screen 150 to 160 ft, stick-up 1.5 ft: 151.5 ft of casing are 7.6 joints; eight, and one to spare. */
+  /** Own scenario: top of screen 150 ft, stick-up 1.5 ft: 151.5 ft are 7.6 joints; eight, and one to spare. */
   @Test
   void loadsNineJointsForTheDeeperWell() {
     Well well = JobInSteps.nothing().then("plan",

@@ -25,14 +25,13 @@ import steening.reckoning.Working;
 import steening.stage.WorkedExamples;
 
 class DrillingReckoningsTest {
-  private static final String EXAMPLES = "drilling_examples.json";
   private static final Reader METRIC_SPANISH = new Reader(Language.SPANISH, UnitSystem.METRIC);
 
   /** Formulas handbook: 530 gpm in 12.25 in round 4.5 in is printed as 100 ft/min (seen); the sister cases computed. */
   @ParameterizedTest
   @ValueSource(strings = {"W-DRIL-01", "W-DRIL-03", "W-DRIL-04", "W-DRIL-06"})
   void upHoleVelocityAgreesWithTheHandbook(String id) {
-    JsonObject row = WorkedExamples.named(EXAMPLES, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(UpHoleVelocity.RECKONING,
         "rate", input(row, "Q_gpm") + " gpm", "hole", input(row, "hole_in") + " in",
         "rod", input(row, "rod_od_in") + " in", "wanted", "120 ft/min");
@@ -58,7 +57,7 @@ class DrillingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-DRIL-07", "W-DRIL-09", "W-DRIL-10"})
   void lagAgreesWithTheWorkedExamples(String id) {
-    JsonObject row = WorkedExamples.named(EXAMPLES, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(CuttingsLag.RECKONING,
         "depth", input(row, "depth_ft") + " ft", "rate", input(row, "Q_gpm") + " gpm", "hole", input(row, "hole_in")
             + " in",
@@ -98,7 +97,7 @@ class DrillingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-DRIL-19", "W-DRIL-21"})
   void pitAgreesWithTheWorkedExamples(String id) {
-    JsonObject row = WorkedExamples.named(EXAMPLES, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(PitVolume.RECKONING,
         "hole", input(row, "hole_in") + " in", "depth", input(row, "depth_ft") + " ft",
         "pit-factor", Double.toString(input(row, "pit_factor")));
@@ -128,7 +127,7 @@ class DrillingReckoningsTest {
   @ParameterizedTest
   @ValueSource(strings = {"W-DRIL-22", "W-DRIL-24"})
   void rodTallyAgreesWithTheWorkedExamples(String id) {
-    JsonObject row = WorkedExamples.named(EXAMPLES, id);
+    JsonObject row = WorkedExamples.named(id);
     Outcome outcome = reckon(RodTally.RECKONING,
         "rods", Integer.toString((int) input(row, "rods")), "length", input(row, "rod_ft")
             + " ft", "subs", input(row, "subs_ft") + " ft",

@@ -74,6 +74,10 @@ class DrillingStageTest {
     JobInSteps deep =
         EverydayWell.logged(EverydayWell.rods().then("rod", "number", "8", "length", "20 ft", "depth", "142 ft"));
     assertThat(STAGE.nextKind(deep.job().well())).isEqualTo("hole");
+    assertThat(STAGE.nextKind(EverydayWell.drilled().job().well())).isEqualTo("mud");
+    JobInSteps half = EverydayWell.setUp().then("rod", "number", "1", "length", "20 ft", "depth", "18.5 ft")
+        .then("log", "from", "0 ft", "to", "18 ft", "material", "clay");
+    assertThat(STAGE.nextKind(half.job().well())).isEqualTo("rod");
   }
 
   @Test
