@@ -33,14 +33,14 @@ public final class ChartDrawing {
   private final ChartScale down;
 
   private ChartDrawing(Chart chart, Reader reader, double width, double height) {
-    this.chart = chart;
+    this.chart = chart.inUnitsOf(reader);
     this.reader = reader;
     this.width = width;
     this.height = height;
     this.heading = Lettering.wrap(chart.title().shownTo(reader), (width - 2 * MARGIN) / Lettering.BOLDER);
     List<Double> xs = new ArrayList<>();
     List<Double> ys = new ArrayList<>();
-    for (Chart.Point point : chart.points()) if (hasPlace(point)) points.add(point);
+    for (Chart.Point point : this.chart.points()) if (hasPlace(point)) points.add(point);
     for (List<Chart.Point> all : List.of(points, line())) {
       for (Chart.Point point : all) {
         xs.add(point.x());

@@ -19,7 +19,7 @@ final class ChartWords {
   /** What an axis measures, with its unit. */
   static String caption(Chart.Axis axis, Reader reader) {
     String label = axis.label().shownTo(reader);
-    return axis.unit().isEmpty() ? label : label + ", " + axis.unit();
+    return axis.unit(reader).isEmpty() ? label : label + ", " + axis.unit(reader);
   }
 
   static String of(Chart chart, Reader reader) {

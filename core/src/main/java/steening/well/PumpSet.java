@@ -13,6 +13,7 @@ import steening.quantity.Volume;
  * @param power of the motor
  * @param setting depth of the intake below ground
  * @param rate what it is to give
+ * @param lift what it is chosen to lift from
  */
 public record PumpSet(
     String model,
@@ -22,6 +23,7 @@ public record PumpSet(
     FlowRate rate,
     Tank tank,
     DropPipe pipe,
+    Lift lift,
     String entry) {
   public static final Part<Optional<PumpSet>> PART = new Part<>("pump", Optional.empty());
 
@@ -41,6 +43,21 @@ public record PumpSet(
    * @param inside diameter
    * @param length all the way to the tank
    * @param rise of the tank above the ground at the well; negative where it stands lower
+   * @param fittings the length of pipe that the fittings are worth
    */
-  public record DropPipe(Optional<Length> inside, Optional<Length> length, Optional<Length> rise) {}
+  public record DropPipe(
+      Optional<Length> inside, Optional<Length> length, Optional<Length> rise, Optional<Length> fittings) {
+    public static final DropPipe UNKNOWN =
+        new DropPipe(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * The water level the pump was chosen for.
+   *
+   * @param level in the long run, below ground
+   * @param allowance further down in a dry year
+   */
+  public record Lift(Optional<Length> level, Optional<Length> allowance) {
+    public static final Lift UNKNOWN = new Lift(Optional.empty(), Optional.empty());
+  }
 }

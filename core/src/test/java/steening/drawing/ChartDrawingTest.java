@@ -14,6 +14,7 @@ import steening.language.Language;
 import steening.language.Phrase;
 import steening.language.Reader;
 import steening.language.UnitSystem;
+import steening.quantity.Scale;
 
 class ChartDrawingTest {
   private static final Reader SPANISH = new Reader(Language.SPANISH, UnitSystem.METRIC);
@@ -29,8 +30,8 @@ class ChartDrawingTest {
     }
     return new Chart(
         Phrase.of("Drawdown <&> time", "Abatimiento <&> tiempo"),
-        new Chart.Axis(Phrase.of("time", "tiempo"), "min", logAcross, false),
-        new Chart.Axis(Phrase.of("drawdown", "abatimiento"), "ft", logDown, downward),
+        new Chart.Axis(Phrase.of("time", "tiempo"), Scale.MINUTES, logAcross, false),
+        new Chart.Axis(Phrase.of("drawdown", "abatimiento"), Scale.DEPTH, logDown, downward),
         all, fitted);
   }
 

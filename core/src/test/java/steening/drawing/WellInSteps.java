@@ -145,7 +145,7 @@ record WellInSteps(Well well) {
     return with(PumpSet.PART, Optional.of(new PumpSet(
         "pump", Optional.empty(), Measure.of(1, Unit.HORSEPOWER), feet(intake), FlowRate.of(10, Unit.GALLON_PER_MINUTE),
         new PumpSet.Tank(tank, on, off, Optional.empty()),
-        new PumpSet.DropPipe(Optional.empty(), Optional.empty(), Optional.empty()), "e")));
+        PumpSet.DropPipe.UNKNOWN, PumpSet.Lift.UNKNOWN, "e")));
   }
 
   <T> WellInSteps with(Part<T> part, T value) {

@@ -48,10 +48,12 @@ final class DevelopmentEntries {
 
   static final Kind CYCLE = Kind.of(
       "development", Phrase.of("Development cycle", "Ciclo de desarrollo"),
-      METHOD, MINUTES, RATE, LEVEL, FROM, TURBIDITY, SAND, WATER);
+      METHOD, MINUTES, RATE, LEVEL, FROM, TURBIDITY, SAND, WATER)
+      .carrying(METHOD, FROM, WATER);
 
   static final Kind TAPE = Kind.of(
-      "development-tape", Phrase.of("Pack sounded again", "Filtro sondeado de nuevo"), READING, DepthFrom.FIELD);
+      "development-tape", Phrase.of("Pack sounded again", "Filtro sondeado de nuevo"), READING, DepthFrom.FIELD)
+      .carrying(DepthFrom.FIELD);
 
   static final List<Kind> ALL = List.of(CYCLE, TAPE);
 

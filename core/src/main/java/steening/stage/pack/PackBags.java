@@ -26,7 +26,8 @@ final class PackBags {
   static final TextField GRADE = TextField.of("grade", Phrase.of("grade", "granulometría"), "20-30").optional();
 
   static final Kind KIND =
-      Kind.of("pack-bags", Phrase.of("Pack poured", "Filtro vertido"), BAGS, WEIGHT, BAG_VOLUME, GRADE);
+      Kind.of("pack-bags", Phrase.of("Pack poured", "Filtro vertido"), BAGS, WEIGHT, BAG_VOLUME, GRADE)
+          .carrying(WEIGHT, BAG_VOLUME, GRADE);
 
   /**
    * A hundred pounds of pack sand lie loose in one cubic foot; a supplier's technical bulletin on annular fill (seen),

@@ -11,7 +11,8 @@ import steening.well.Well;
 /** The top of the pack, sounded. */
 final class PackTape {
   static final Kind KIND =
-      Kind.of("pack-tape", Phrase.of("Tape on the pack", "Sonda sobre el filtro"), Sounding.READING, DepthFrom.FIELD);
+      Kind.of("pack-tape", Phrase.of("Tape on the pack", "Sonda sobre el filtro"), Sounding.READING, DepthFrom.FIELD)
+          .carrying(DepthFrom.FIELD);
 
   private PackTape() {}
 

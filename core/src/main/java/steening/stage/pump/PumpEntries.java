@@ -50,9 +50,21 @@ final class PumpEntries {
           "tank-rise", Scale.DEPTH,
           "tank above the ground at the well", "altura del tanque sobre el terreno del pozo", "6 ft", "1.8 m")
       .between("-1000 ft", "2000 ft").usually("-20 ft", "100 ft").optional();
+  static final QuantityField FITTINGS = amount(
+          "fittings-length", Scale.DEPTH,
+          "length of pipe the fittings are worth", "longitud de tubo equivalente de los accesorios", "24 ft", "7 m")
+      .between("0 ft", "5000 ft").usually("0 ft", "200 ft").optional();
+  static final QuantityField LIFT_FROM = amount(
+          "lift-from", Scale.DEPTH,
+          "pumping level in the long run, below ground", "nivel dinámico a la larga, bajo el terreno", "45.6 ft", "13.9 m")
+      .between("-100 ft", "6000 ft").usually("0 ft", "600 ft").optional();
+  static final QuantityField ALLOWANCE = amount(
+          "dry-allowance", Scale.DEPTH, "allowance for a dry year", "margen para un año seco", "10 ft", "3 m")
+      .between("0 ft", "1000 ft").usually("0 ft", "60 ft").optional();
   static final Kind PUMP = Kind.of(
       "pump", Phrase.of("Pump and tank", "Bomba y tanque"),
-      MODEL, POWER, SETTING, RATE, CUT_IN, CUT_OUT, TANK, PRECHARGE, SERIAL, PIPE_INSIDE, PIPE_LENGTH, RISE);
+      MODEL, POWER, SETTING, RATE, CUT_IN, CUT_OUT, TANK, PRECHARGE, SERIAL, PIPE_INSIDE, PIPE_LENGTH, RISE,
+      FITTINGS, LIFT_FROM, ALLOWANCE);
 
   private PumpEntries() {}
 
@@ -64,10 +76,12 @@ final class PumpEntries {
     Optional<FlowRate> rate = RATE.in(body).map(q -> (FlowRate) q);
     Optional<PumpSet.Tank> tank = tank(body);
     if (power.isEmpty() || setting.isEmpty() || rate.isEmpty() || tank.isEmpty()) return Optional.empty();
-    PumpSet.DropPipe pipe = new PumpSet.DropPipe(PIPE_INSIDE.length(body), PIPE_LENGTH.length(body), RISE.length(body));
+    PumpSet.DropPipe pipe = new PumpSet.DropPipe(
+        PIPE_INSIDE.length(body), PIPE_LENGTH.length(body), RISE.length(body), FITTINGS.length(body));
+    PumpSet.Lift lift = new PumpSet.Lift(LIFT_FROM.length(body), ALLOWANCE.length(body));
     String model = MODEL.text(body).orElse("");
     return Optional.of(new PumpSet(
-        model, SERIAL.text(body), power.get(), setting.get(), rate.get(), tank.get(), pipe, entry.id()));
+        model, SERIAL.text(body), power.get(), setting.get(), rate.get(), tank.get(), pipe, lift, entry.id()));
   }
 
   private static Optional<PumpSet.Tank> tank(Body body) {

@@ -1,6 +1,7 @@
 package steening.stage.pump;
 
 import java.util.Optional;
+import steening.quantity.Length;
 import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
@@ -13,19 +14,24 @@ import steening.well.Well;
 final class PumpFigures {
   private PumpFigures() {}
 
-  /** From the deepest level of the pumping test: a longer run and a dry year go deeper. */
+  /** From the level the pump was chosen for; where none was given, from the deepest of the test, which is not the last word. */
   static Optional<Outcome> head(Well well) {
     Optional<PumpSet> pump = well.get(PumpSet.PART);
-    Optional<Levels.Level> level = well.get(Levels.PART).pumping();
-    if (pump.isEmpty() || level.isEmpty()) return Optional.empty();
+    if (pump.isEmpty()) return Optional.empty();
+    Optional<Length> tested = well.get(Levels.PART).pumping().map(Levels.Level::depth);
+    Optional<Length> level = pump.get().lift().level().or(() -> tested);
+    if (level.isEmpty()) return Optional.empty();
     Inputs inputs = Inputs.none()
-        .with(PumpHead.LEVEL, level.get().depth())
+        .with(PumpHead.LEVEL, level.get())
         .with(PumpHead.CUT_OUT, pump.get().tank().cutOut())
         .with(PumpHead.RATE, pump.get().rate());
     PumpSet.DropPipe pipe = pump.get().pipe();
     if (pipe.inside().isPresent()) inputs = inputs.with(PumpHead.INSIDE, pipe.inside().get());
     if (pipe.length().isPresent()) inputs = inputs.with(PumpHead.LENGTH, pipe.length().get());
     if (pipe.rise().isPresent()) inputs = inputs.with(PumpHead.RISE, pipe.rise().get());
+    if (pipe.fittings().isPresent()) inputs = inputs.with(PumpHead.FITTINGS, pipe.fittings().get());
+    Optional<Length> allowance = pump.get().lift().allowance();
+    if (allowance.isPresent()) inputs = inputs.with(PumpHead.ALLOWANCE, allowance.get());
     return made(PumpHead.RECKONING, inputs);
   }
 

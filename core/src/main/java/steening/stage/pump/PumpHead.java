@@ -36,20 +36,13 @@ final class PumpHead {
           "pumping-level", Scale.DEPTH,
           Phrase.of("pumping water level below ground", "nivel dinámico bajo el terreno"), "45.6 ft", "13.9 m")
       .between("-100 ft", "6000 ft").usually("0 ft", "600 ft");
-  static final QuantityField ALLOWANCE = QuantityField.of(
-          "dry-allowance", Scale.DEPTH,
-          Phrase.of("allowance for a dry year", "margen para un año seco"), "10 ft", "3 m")
-      .between("0 ft", "1000 ft").usually("0 ft", "60 ft").optional();
+  static final QuantityField ALLOWANCE = PumpEntries.ALLOWANCE;
   static final QuantityField RISE = PumpEntries.RISE;
   static final QuantityField CUT_OUT = PumpEntries.CUT_OUT;
   static final QuantityField RATE = PumpEntries.RATE;
   static final QuantityField INSIDE = PumpEntries.PIPE_INSIDE;
   static final QuantityField LENGTH = PumpEntries.PIPE_LENGTH;
-  static final QuantityField FITTINGS = QuantityField.of(
-          "fittings-length", Scale.DEPTH,
-          Phrase.of("length of pipe the fittings are worth", "longitud de tubo equivalente de los accesorios"),
-          "24 ft", "7 m")
-      .between("0 ft", "5000 ft").usually("0 ft", "200 ft").optional();
+  static final QuantityField FITTINGS = PumpEntries.FITTINGS;
   static final QuantityField SMOOTHNESS = QuantityField.of(
           "smoothness", Scale.NUMBER, Phrase.of("C of Hazen and Williams", "C de Hazen y Williams"), "140", "140")
       .between("40", "160").usually("90", "155").optional();

@@ -13,9 +13,6 @@ import steening.well.Well;
 
 /** The pump and its tank, with what they were reckoned to be. */
 final class PumpSheet {
-  private static final Phrase HEAD_IN_TEST = Phrase.of(
-      "total dynamic head at the level of the test", "carga dinámica total al nivel de la prueba");
-
   private PumpSheet() {}
 
   static Sheet of(Well well) {
@@ -36,7 +33,7 @@ final class PumpSheet {
     if (pump.pipe().rise().isPresent()) sheet = with(sheet, PumpEntries.RISE, pump.pipe().rise().get());
     Optional<Outcome> head = PumpFigures.head(well);
     if (head.isPresent()) {
-      sheet = sheet.line(HEAD_IN_TEST, head.get().figure(PumpHead.HEAD.name()), head.get());
+      sheet = sheet.line(PumpHead.HEAD.label(), head.get().figure(PumpHead.HEAD.name()), head.get());
       sheet = with(sheet, PumpHead.MOTOR_POWER, head.get());
     }
     Optional<Outcome> tank = PumpFigures.tank(pump);

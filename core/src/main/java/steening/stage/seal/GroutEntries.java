@@ -58,7 +58,8 @@ final class GroutEntries {
       .between("0 gal", "1000 gal").usually("0 gal", "60 gal").optional();
   static final Kind TAPE = Kind.of(
       "grout-tape", Phrase.of("Tape on the grout", "Sonda sobre la lechada"),
-      Sounding.READING, DepthFrom.FIELD, AFTER, IN_HOSE);
+      Sounding.READING, DepthFrom.FIELD, AFTER, IN_HOSE)
+      .carrying(DepthFrom.FIELD);
 
   private GroutEntries() {}
 

@@ -28,17 +28,20 @@ final class TestEntries {
       minutes("minutes since the pump was stopped", "minutos desde el paro de la bomba");
 
   static final Kind STATIC_LEVEL = Kind.of(
-      "static-level", Phrase.of("Static water level", "Nivel estático"), AT_REST, DepthFrom.FIELD);
+      "static-level", Phrase.of("Static water level", "Nivel estático"), AT_REST, DepthFrom.FIELD)
+      .carrying(DepthFrom.FIELD);
 
   static final Kind START = Kind.of("pumping-start", Phrase.of("Pump started", "Arranque de la bomba"), RATE);
 
   static final Kind PUMPING_LEVEL = Kind.of(
-      "pumping-level", Phrase.of("Pumping water level", "Nivel dinámico"), SINCE_START, PUMPING, DepthFrom.FIELD);
+      "pumping-level", Phrase.of("Pumping water level", "Nivel dinámico"), SINCE_START, PUMPING, DepthFrom.FIELD)
+      .carrying(DepthFrom.FIELD);
 
   static final Kind STOP = Kind.of("pumping-stop", Phrase.of("Pump stopped", "Paro de la bomba"));
 
   static final Kind RECOVERY_LEVEL = Kind.of(
-      "recovery-level", Phrase.of("Recovery level", "Nivel de recuperación"), SINCE_STOP, LEVEL, DepthFrom.FIELD);
+      "recovery-level", Phrase.of("Recovery level", "Nivel de recuperación"), SINCE_STOP, LEVEL, DepthFrom.FIELD)
+      .carrying(DepthFrom.FIELD);
 
   static final List<Kind> ALL = List.of(STATIC_LEVEL, START, PUMPING_LEVEL, STOP, RECOVERY_LEVEL);
 

@@ -113,9 +113,9 @@ final class TestSheet {
         point(used.get(used.size() - 1).minutes(), at(l, used.get(used.size() - 1).minutes()), true)));
     return new Chart(
         Phrase.of("Drawdown over the logarithm of time", "Abatimiento según el logaritmo del tiempo"),
-        new Chart.Axis(Phrase.of("time since the start", "tiempo desde el arranque"), Scale.MINUTES.us().symbol(),
+        new Chart.Axis(Phrase.of("time since the start", "tiempo desde el arranque"), Scale.MINUTES,
             true, false),
-        new Chart.Axis(Phrase.of("drawdown", "abatimiento"), Scale.DEPTH.us().symbol(), false, true),
+        new Chart.Axis(Phrase.of("drawdown", "abatimiento"), Scale.DEPTH, false, true),
         points,
         ends);
   }
