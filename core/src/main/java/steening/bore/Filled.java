@@ -2,8 +2,10 @@ package steening.bore;
 
 import java.util.List;
 import steening.language.Phrase;
+import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
+import steening.quantity.Unit;
 import steening.reckoning.Coefficient;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
@@ -29,6 +31,12 @@ public record Filled(Annulus annulus, Length top, Length bottom, Term volume) {
   private static final Phrase PER_LENGTH = Phrase.of("put in per length", "vertido por longitud");
   private static final Phrase PIPE = Phrase.of("outside diameter of the pipe", "diámetro exterior del tubo");
   private static final Phrase IN_PIPE = Phrase.of("stretch with pipe in it", "tramo con tubo");
+
+  /** An apparent diameter as it is said: to a hundredth of an inch, which is closer than anybody sounds. */
+  public static Figure said(Outcome filled) {
+    double hundredths = ((Length) filled.quantity("apparent-diameter")).inInches() * 100;
+    return new Figure(Length.of(Math.floor(hundredths + 0.5) / 100, Unit.INCH), Scale.DIAMETER);
+  }
 
   /** The answers {@code apparent-diameter}, {@code holds}, {@code ratio}, {@code per-length}. */
   public Outcome outcome() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.Filled;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
@@ -79,7 +80,7 @@ final class Bridge {
         "Lo último, {0}, daría un barreno de {1}. Probablemente un puente: un tapón de {2} sobre un hueco de {3}, {4}"
             + " de alto.{5}",
         Bagged.said(tag.bags() - pouring.before(tag).map(Fill.Tag::bags).orElse(0)),
-        filled.figure("apparent-diameter"),
+        Filled.said(filled),
         new Figure(end.minus(tag.depth()), Scale.DEPTH), new Figure(new Volume(empty), Scale.VOLUME),
         new Figure(run.from().minus(end), Scale.DEPTH), bareScreen(pouring, end, run.from())));
   }

@@ -17,6 +17,12 @@ import steening.well.Plan;
  * holds.
  */
 final class HeightFindings {
+  private static final Phrase SOURCES_DIFFER = Phrase.of(
+      "Sources differ: 3 to 5 ft is common practice, TM 5-813-1 asks at least 10 ft, UFGS 02521 at most 5 ft. The plan"
+          + " says what holds here.",
+      "Las fuentes difieren: 0.9 a 1.5 m es práctica común, TM 5-813-1 pide al menos 3 m, UFGS 02521 a lo más 1.5 m."
+          + " El plan dice qué vale aquí.");
+
   private HeightFindings() {}
 
   /**
@@ -87,6 +93,6 @@ final class HeightFindings {
     Figure found = new Figure(above, Scale.DEPTH);
     Figure wanted = new Figure(bound, Scale.DEPTH);
     return Finding.of(code, Weight.LOOK, PackStage.NAME, text.about(found, wanted))
-        .comparing(found, wanted).so(next).from(List.of(tag.entry()));
+        .comparing(found, wanted).because(SOURCES_DIFFER).so(next).from(List.of(tag.entry()));
   }
 }

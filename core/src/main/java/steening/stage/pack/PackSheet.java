@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.Filled;
 import steening.language.Phrase;
 import steening.language.Shown;
 import steening.quantity.Figure;
@@ -59,7 +60,7 @@ final class PackSheet {
     if (lately.isPresent()) {
       with = with.line(
           Phrase.of("apparent diameter, last lot", "diámetro aparente, último tramo"),
-          lately.get().figure("apparent-diameter"), lately.get());
+          Filled.said(lately.get()), lately.get());
     }
     Optional<Outcome> left = PackExpectations.toPlannedTop(pouring);
     if (pouring.pack().isBegun() && left.isPresent()) {
@@ -97,6 +98,6 @@ final class PackSheet {
         tape,
         compared.map(o -> (Shown) o.figure(ExpectedTape.TAPE.name())).orElse(NOTHING),
         compared.map(o -> (Shown) o.figure("difference")).orElse(NOTHING),
-        filled.map(o -> (Shown) o.figure("apparent-diameter")).orElse(NOTHING));
+        filled.map(o -> (Shown) Filled.said(o)).orElse(NOTHING));
   }
 }

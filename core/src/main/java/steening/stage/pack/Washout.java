@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import steening.bore.Filled;
 import steening.bore.Reach;
 import steening.finding.Finding;
 import steening.finding.Weight;
@@ -38,7 +39,7 @@ final class Washout {
   }
 
   private static Finding finding(Pouring pouring, Run run, Fill.Tag tag, Outcome outcome, Length bit) {
-    Figure apparent = outcome.figure("apparent-diameter");
+    Figure apparent = Filled.said(outcome);
     Figure drilled = new Figure(bit, Scale.DIAMETER);
     List<String> entries = pouring.before(tag).map(b -> List.of(b.entry(), tag.entry())).orElse(List.of(tag.entry()));
     return Finding.of("pack.washout", Weight.LOOK, PackStage.NAME, Phrase.of(

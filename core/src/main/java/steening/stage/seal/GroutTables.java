@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.Filled;
 import steening.language.Phrase;
 import steening.language.Shown;
+import steening.number.Decimal;
 import steening.quantity.Figure;
 import steening.quantity.Scale;
 import steening.quantity.Volume;
@@ -67,7 +69,12 @@ final class GroutTables {
         Phrase.same(Integer.toString(tag.bags())),
         new Figure(tag.depth(), Scale.DEPTH),
         sealing.expectedTop(sealing.inHole(tag)).map(o -> (Shown) sealing.seen(o)).orElse(NOTHING),
-        filled.map(o -> (Shown) o.figure("ratio")).orElse(NOTHING),
-        filled.map(o -> (Shown) o.figure("apparent-diameter")).orElse(NOTHING));
+        filled.map(o -> (Shown) ratio(o)).orElse(NOTHING),
+        filled.map(o -> (Shown) Filled.said(o)).orElse(NOTHING));
+  }
+
+  /** To a hundredth: the tape gives no more. */
+  static Phrase ratio(Outcome filled) {
+    return Phrase.same(Decimal.fixed(filled.quantity("ratio").coherent(), 2));
   }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.Filled;
 import steening.bore.Reach;
 import steening.finding.Finding;
 import steening.finding.Weight;
@@ -49,7 +50,7 @@ final class Overrun {
                 + " {6}.",
             Bagged.said(tag.bags()), new Figure(tag.depth(), Scale.DEPTH), seen,
             Decimal.fixed(filled.quantity("ratio").coherent(), 2), drilled,
-            new Figure(bit, Scale.DIAMETER), filled.figure("apparent-diameter")))
+            new Figure(bit, Scale.DIAMETER), Filled.said(filled)))
         .comparing(seen, drilled)
         .because(Phrase.of(
             "A washout, or a loss. If the top falls with the pump off it is a loss; the log shows where mud was lost.",

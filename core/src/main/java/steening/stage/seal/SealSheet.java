@@ -2,6 +2,7 @@ package steening.stage.seal;
 
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.Filled;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Scale;
@@ -83,8 +84,8 @@ final class SealSheet {
       Optional<Outcome> filled = sealing.filled(tag.get());
       if (filled.isPresent()) {
         with = with
-            .line(GroutTables.OVER, filled.get().figure("ratio"), filled.get())
-            .line(GroutTables.APPARENT, filled.get().figure("apparent-diameter"), filled.get());
+            .line(GroutTables.OVER, GroutTables.ratio(filled.get()), filled.get())
+            .line(GroutTables.APPARENT, Filled.said(filled.get()), filled.get());
       }
     }
     Optional<Outcome> needed = SealExpectations.stillNeeded(sealing);

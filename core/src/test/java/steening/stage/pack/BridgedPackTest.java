@@ -59,7 +59,7 @@ class BridgedPackTest {
         .isCloseTo(-8, within(0.05));
     // by hand: 1.5 / 0.2278 = 6.6 ft of plug, 13.4 − 6.6 = 6.8 ft of void, 84.6 − 84 = 0.6 ft of screen
     assertThat(bridged.cause().orElseThrow().shownTo(Reader.US_ENGLISH)).isEqualTo(
-        "The last 3 bags would make the hole 6.385 in wide. A bridge, most likely: a plug 6.58 ft long over a void of"
+        "The last 3 bags would make the hole 6.39 in wide. A bridge, most likely: a plug 6.58 ft long over a void of"
             + " 1.55 ft³, 6.82 ft deep. It leaves 0.60 ft of the screen without sand."
             + " Only swelling clay or a caved wall could narrow a hole so: ask the log.");
     assertThat(bridged.next().orElseThrow().shownTo(Reader.US_ENGLISH))
@@ -131,10 +131,10 @@ class BridgedPackTest {
     Sheet.Table table = BROKEN.stage("pack").sheet(BROKEN.job().well()).tables().get(0);
     assertThat(table.rows()).extracting(row -> row.stream().map(s -> s.shownTo(Reader.US_ENGLISH)).toList())
         .containsExactly(
-        List.of("3", "91.10 ft", "90.90 ft", "0.20 ft", "7.964 in"),
+        List.of("3", "91.10 ft", "90.90 ft", "0.20 ft", "7.96 in"),
         List.of("6", "84.60 ft", "84.32 ft", "0.28 ft", "7.91 in"),
-        List.of("9", "71.20 ft", "77.73 ft", "-6.53 ft", "6.385 in"),
-        List.of("9", "77.90 ft", "77.73 ft", "0.17 ft", "7.829 in"));
+        List.of("9", "71.20 ft", "77.73 ft", "-6.53 ft", "6.39 in"),
+        List.of("9", "77.90 ft", "77.73 ft", "0.17 ft", "7.83 in"));
   }
 
   private static JobInSteps poured(JobInSteps job, String tape) {

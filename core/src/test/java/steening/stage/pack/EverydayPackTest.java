@@ -74,7 +74,7 @@ class EverydayPackTest {
     assertThat(washout.weight()).isEqualTo(Weight.LOOK);
     // by hand: √(20.25 + 1.5 / 3.5 / 0.005454) = 9.94 in, ratio 1.5 / (3.5 × 0.2278) = 1.88
     assertThat(washout.text().shownTo(Reader.US_ENGLISH)).isEqualTo(
-        "Between 127.80 ft and 131.30 ft the hole took sand for 9.941 in across; the bit was 7 7/8 in."
+        "Between 127.80 ft and 131.30 ft the hole took sand for 9.94 in across; the bit was 7 7/8 in."
             + " That is 1.88 times what was reckoned.");
     assertThat(job.findings("pack")).hasSize(1);
   }

@@ -19,7 +19,7 @@ class SealSheetTest {
         List.of("4", "96.0 gal", "24.0 gal", "20.0 %", "9.50 lb/gal", "no"),
         List.of("4", "96.0 gal", "24.0 gal", "20.0 %", "–", "yes"));
     // by hand: 8 × 26.306 gal = 28.13 ft³ over 24.97 ft³ is 1.127; √(20.25 + 28.13 / 109.6 / 0.005454) = 8.21 in
-    assertThat(shown(sheet.tables().get(1))).containsExactly(List.of("8", "0.00 ft", "0.00 ft", "1.127", "8.204 in"));
+    assertThat(shown(sheet.tables().get(1))).containsExactly(List.of("8", "0.00 ft", "0.00 ft", "1.13", "8.2 in"));
     assertThat(line(job, "grout pumped")).isEqualTo("8 bags, 192.0 gal of water, 210.4 gal");
     assertThat(line(job, "grout planned")).isEqualTo("187.4 gal, 8 bags, 192.0 gal of water");
     assertThat(line(job, "chips planned")).isEqualTo("1.14 ft³, 2 bags");
