@@ -62,6 +62,8 @@ class PageTwinTest {
     for (String place : Places.ofTheFirm()) journey.mustFind(place);
     for (String place : Places.of(well)) journey.mustFind(place);
     journey.get("/nowhere", Map.of());
+    journey.post("/settings", Map.of("units", "metric", "back", well));
+    journey.post("/settings", Map.of("language", "es", "back", "//elsewhere"));
 
     assertThat(journey.differences()).as("of %d replies", journey.requests()).isEmpty();
     assertThat(journey.entries()).as("entries").isGreaterThan(Stages.all().size());
