@@ -29,10 +29,10 @@ final class FindingBlock {
     List<DomContent> parts = new ArrayList<>();
     parts.add(p(strong(finding.weight().label().shownTo(reader)), text(" " + finding.text().shownTo(reader))));
     List<DomContent> pairs = new ArrayList<>();
-    finding.measured().ifPresent(figure -> pair(pairs, Words.MEASURED, figure.shownTo(reader), reader));
-    finding.expected().ifPresent(figure -> pair(pairs, Words.EXPECTED, figure.shownTo(reader), reader));
-    finding.cause().ifPresent(cause -> pair(pairs, Words.CAUSE, cause.shownTo(reader), reader));
-    finding.next().ifPresent(next -> pair(pairs, Words.DO_NOW, next.shownTo(reader), reader));
+    finding.measured().ifPresent(figure -> pairs.add(pair("number-pair", Words.MEASURED, figure.shownTo(reader), reader)));
+    finding.expected().ifPresent(figure -> pairs.add(pair("number-pair", Words.EXPECTED, figure.shownTo(reader), reader)));
+    finding.next().ifPresent(next -> pairs.add(pair("words-pair", Words.DO_NOW, next.shownTo(reader), reader)));
+    finding.cause().ifPresent(cause -> pairs.add(pair("words-pair", Words.CAUSE, cause.shownTo(reader), reader)));
     if (!pairs.isEmpty()) parts.add(dl(pairs.toArray(DomContent[]::new)));
     finding.working().ifPresent(outcome -> parts.add(WorkingBlock.of(outcome, reader)));
     return div(parts.toArray(DomContent[]::new))
@@ -40,8 +40,7 @@ final class FindingBlock {
         .attr("data-code", finding.code());
   }
 
-  private static void pair(List<DomContent> pairs, Phrase label, String text, Reader reader) {
-    pairs.add(dt(label.shownTo(reader)));
-    pairs.add(dd(text));
+  private static DomContent pair(String sort, Phrase label, String text, Reader reader) {
+    return div(dt(label.shownTo(reader)), dd(text)).withClass(sort);
   }
 }

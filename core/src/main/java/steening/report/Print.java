@@ -28,6 +28,7 @@ final class Print {
         .rows caption { text-align: left; font-weight: bold; padding: 1mm 0; }
         .rows th { text-align: left; border-bottom: 1pt solid #000; padding: 0.6mm 2mm 0.6mm 0; font-size: 8.4pt; }
         .rows td { border-bottom: 0.3pt solid #999; padding: 0.6mm 2mm 0.6mm 0; font-size: 8.6pt; vertical-align: top; }
+        .short { page-break-inside: avoid; }
         tr { page-break-inside: avoid; }
         .chart svg { width: 120mm; }
         .chart { page-break-inside: avoid; margin-top: 3mm; }

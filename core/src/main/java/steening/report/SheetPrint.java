@@ -23,6 +23,9 @@ import steening.stage.Sheet;
 
 /** A stage's sheet on paper; a figure with a working carries its number in the appendix. */
 final class SheetPrint {
+  /** A table up to so many rows stays on one page. */
+  private static final int LONGEST_UNBROKEN = 14;
+
   private SheetPrint() {}
 
   static DomContent of(Sheet sheet, Reader reader, Appendix appendix) {
@@ -59,6 +62,6 @@ final class SheetPrint {
             caption(sheetTable.title().shownTo(reader)),
             thead(tr(each(sheetTable.heads(), head -> th(head.shownTo(reader))))),
             tbody(each(sheetTable.rows(), row -> tr(each(row, cell -> td(cell.shownTo(reader)))))))
-        .withClass("rows");
+        .withClass(sheetTable.rows().size() > LONGEST_UNBROKEN ? "rows" : "rows short");
   }
 }
