@@ -13,7 +13,7 @@ import steening.quantity.Scale;
  * @param across the horizontal axis
  * @param down the vertical axis; drawdown is counted downward
  * @param points measured
- * @param line fitted: two points, if any
+ * @param line fitted or expected, from point to point, if any
  */
 public record Chart(Phrase title, Axis across, Axis down, List<Point> points, Optional<List<Point>> line) {
   public Chart {

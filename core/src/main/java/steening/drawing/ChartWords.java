@@ -12,7 +12,7 @@ final class ChartWords {
   private static final Phrase POINTS = Phrase.of("Points: {0}.", "Puntos: {0}.");
   private static final Phrase SPAN = Phrase.of("{0}: from {1} to {2}.", "{0}: de {1} a {2}.");
   private static final Phrase LINE = Phrase.of(
-      "Fitted line from {0}; {1} to {2}; {3}.", "Recta ajustada de {0}; {1} a {2}; {3}.");
+      "Line from {0}; {1} to {2}; {3}.", "Línea de {0}; {1} a {2}; {3}.");
 
   private ChartWords() {}
 

@@ -110,7 +110,7 @@ class ChartDrawingTest {
         .contains("Abatimiento <&> tiempo", "abatimiento, ft", "tiempo, min", "usado por la recta", "no usado");
     assertThat(drawn.all("desc").get(0).getTextContent())
         .isEqualTo("Puntos: 5. tiempo, min: de 1 a 240. abatimiento, ft: de 4 a 12.4. "
-            + "Recta ajustada de 1; 9.26 a 1000; 13.22.");
+            + "Línea de 1; 9.26 a 1000; 13.22.");
   }
 
   @ParameterizedTest

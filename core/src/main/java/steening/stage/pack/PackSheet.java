@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
 import steening.bore.Filled;
+import steening.drawing.Chart;
 import steening.language.Phrase;
 import steening.language.Shown;
 import steening.quantity.Figure;
@@ -32,6 +33,8 @@ final class PackSheet {
     }
     Optional<Pouring> pouring = Pouring.of(well);
     if (pouring.isPresent()) sheet = standing(sheet, pouring.get());
+    Optional<Chart> chart = pouring.flatMap(PackChart::of);
+    if (chart.isPresent()) sheet = sheet.chart(chart.get());
     sheet = sheet.cautioning(PackCautions.ALL);
     return sheet;
   }

@@ -78,7 +78,8 @@ public final class PackStage implements Stage {
 
   @Override
   public String nextKind(Well well) {
-    return (well.get(Fill.PACK).bagsSinceTag() > 0 ? PackTape.KIND : PackBags.KIND).name();
+    boolean bridged = Pouring.of(well).flatMap(Bridge::evidence).isPresent();
+    return (bridged || well.get(Fill.PACK).bagsSinceTag() > 0 ? PackTape.KIND : PackBags.KIND).name();
   }
 
   @Override

@@ -82,6 +82,7 @@ final class SealExpectations {
   /** From the last tape at the rate it showed, else from where the grout should stand; none once that is up. */
   static Optional<Outcome> stillNeeded(Sealing sealing) {
     Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() == sealing.grout().bags());
+    if (tag.isPresent() && !sealing.isDeep(tag.get())) return Optional.empty();
     if (tag.isPresent()) return StillNeeded.above(sealing, tag.get().depth(), sealing.filled(tag.get()));
     return sealing.expectedTop(sealing.grout().volume())
         .flatMap(o -> StillNeeded.above(sealing, (Length) o.quantity(GroutTop.TOP.name()), Optional.empty()));

@@ -27,7 +27,7 @@ class EverydayPackTest {
           assertThat(load.what().shownTo(Reader.US_ENGLISH)).isEqualTo("pack sand, bags of 0.50 ft³");
           assertThat(load.howMany().shownTo(Reader.US_ENGLISH)).isEqualTo("17 bags");
         });
-    assertThat(BridgedPackTest.line(PLANNED, "planned")).isEqualTo("6.70 ft³, 14 bags");
+    assertThat(PackSheetTest.line(PLANNED, "planned")).isEqualTo("6.70 ft³, 14 bags");
     assertThat(PLANNED.stage("pack").progress(PLANNED.job().well())).isEqualTo(Progress.NOT_BEGUN);
   }
 

@@ -61,7 +61,7 @@ class PackSlipsTest {
   @Test
   void theVolumeOnTheBagComesBeforeItsWeight() {
     JobInSteps job = DRILLED.then("pack-bags", "bags", "2", "weight", "50 lb", "bag-volume", "0.48 ft3");
-    assertThat(BridgedPackTest.line(job, "volume in")).isEqualTo("0.96 ft³");
+    assertThat(PackSheetTest.line(job, "volume in")).isEqualTo("0.96 ft³");
   }
 
   @Test

@@ -22,6 +22,8 @@ class SealSheetTest {
     assertThat(shown(sheet.tables().get(1))).containsExactly(List.of("8", "0.00 ft", "0.00 ft", "1.13", "8.2 in"));
     assertThat(line(job, "grout pumped")).isEqualTo("8 bags, 192.0 gal of water, 210.4 gal");
     assertThat(line(job, "grout planned")).isEqualTo("187.4 gal, 8 bags, 192.0 gal of water");
+    assertThat(job.stage("seal").sheet(job.job().well()).lines())
+        .noneMatch(l -> l.label().shownTo(Reader.US_ENGLISH).equals("bags still needed"));
     assertThat(line(job, "chips planned")).isEqualTo("1.14 ft³, 2 bags");
   }
 
