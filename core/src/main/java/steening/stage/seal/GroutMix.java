@@ -57,6 +57,10 @@ public final class GroutMix {
           Phrase.of(
               "Yield good to 2 %: air, bags not full, a maker's own figure.",
               "Rendimiento bueno al 2 %: aire, sacos incompletos, dato propio del fabricante."),
+          Phrase.of(
+              "For 50 lb of bentonite to 24 gal, 26.4 gal is also printed; absolute volumes give 26.3: within the 2 %.",
+              "Para 22.7 kg de bentonita con 90.8 L se imprime también 99.9 L; los volúmenes absolutos dan 99.6:"
+                  + " dentro del 2 %."),
           Phrase.of("A mud balance reads to 0.1 lb/gal.", "La balanza de lodos lee a 12 kg/m³.")),
       GroutMix::reckon);
 
