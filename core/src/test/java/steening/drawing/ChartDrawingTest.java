@@ -107,10 +107,11 @@ class ChartDrawingTest {
     Drawn drawn = new Drawn(ChartDrawing.draw(semiLog(), SPANISH));
     assertThat(drawn.root().getAttribute("aria-label")).isEqualTo("Abatimiento <&> tiempo");
     assertThat(drawn.all("text")).extracting(Element::getTextContent)
-        .contains("Abatimiento <&> tiempo", "abatimiento, ft", "tiempo, min", "usado por la recta", "no usado");
+        .contains("Abatimiento <&> tiempo", "abatimiento, m", "tiempo, min", "usado por la recta", "no usado");
     assertThat(drawn.all("desc").get(0).getTextContent())
-        .isEqualTo("Puntos: 5. tiempo, min: de 1 a 240. abatimiento, ft: de 4 a 12.4. "
-            + "Línea de 1; 9.26 a 1000; 13.22.");
+        .as("4, 12.4, 9.26 and 13.22 ft in metres")
+        .isEqualTo("Puntos: 5. tiempo, min: de 1 a 240. abatimiento, m: de 1.219 a 3.78. "
+            + "Línea de 1; 2.822 a 1000; 4.029.");
   }
 
   @ParameterizedTest

@@ -131,13 +131,15 @@ class DisinfectionFindingsTest {
   void showsDosesAndCautionsBeforeAndTheResultAfter() {
     Sheet before = sheet(TESTED);
     assertThat(before.tables()).extracting(t -> t.title().shownTo(Reader.US_ENGLISH))
-        .containsExactly("Doses for 100.0 mg/L", "Cautions");
+        .containsExactly("Doses for 100.0 mg/L");
+    assertThat(before.cautions()).isEqualTo(Cautions.ALL);
     assertThat(before.tables().get(0).rows().get(0).get(2).shownTo(Reader.US_ENGLISH)).as("casing alone")
         .isEqualTo("17.7 fl oz");
     JobInSteps dosed = bleach(TESTED, "5.25 %", "22 fl oz");
-    assertThat(sheet(dosed).tables()).extracting(t -> t.title().shownTo(Reader.US_ENGLISH)).containsExactly("Cautions");
+    assertThat(sheet(dosed).cautions()).isEqualTo(Cautions.ALL);
     Sheet done = sheet(dosed.then("residual", "chlorine", "0 mg/L"));
     assertThat(done.tables()).isEmpty();
+    assertThat(done.cautions()).as("no chlorine left to be careful with").isEmpty();
     assertThat(done.lines()).anyMatch(l -> l.label().shownTo(Reader.US_ENGLISH).equals("chlorine reached in the well")
         && l.working().isPresent());
     assertThat(sheet(JobInSteps.nothing()).isEmpty()).isTrue();

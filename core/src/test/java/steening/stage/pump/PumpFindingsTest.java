@@ -140,9 +140,15 @@ class PumpFindingsTest {
     Well well = tested().write("pump", GOOD).well();
     Sheet sheet = STAGE.sheet(well);
     assertThat(sheet.lines()).anySatisfy(line -> {
-      assertThat(line.label().shownTo(Reader.US_ENGLISH)).isEqualTo("total dynamic head at the level of the test");
+      assertThat(line.label().shownTo(Reader.US_ENGLISH)).isEqualTo("total dynamic head");
       assertThat(line.value().shownTo(Reader.US_ENGLISH)).isEqualTo("197.06 ft");
       assertThat(line.working()).isPresent();
+    });
+    List<String> longRun = new ArrayList<>(List.of(GOOD));
+    longRun.addAll(List.of("lift-from", "45.57 ft", "dry-allowance", "10 ft", "fittings-length", "47.7 ft"));
+    assertThat(STAGE.sheet(tested().write("pump", longRun.toArray(String[]::new)).well()).lines()).anySatisfy(line -> {
+      assertThat(line.label().shownTo(Reader.US_ENGLISH)).isEqualTo("total dynamic head");
+      assertThat(line.value().shownTo(Reader.US_ENGLISH)).as("by hand 213.9 with rounded factors").isEqualTo("213.71 ft");
     });
     assertThat(sheet.lines()).anySatisfy(line -> {
       assertThat(line.label().shownTo(SPANISH_METRIC)).isEqualTo("profundidad de instalación");
