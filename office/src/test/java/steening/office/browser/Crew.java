@@ -101,10 +101,11 @@ final class Crew implements AutoCloseable {
     tap(page.locator("#entry button.main"));
   }
 
-  /** Taps a button that sends a form, and waits for the page that answers. */
+  /** Taps a button that sends a form, and waits until the page that answers stands in place of this one. */
   void tap(Locator button) {
-    page.waitForResponse(
-        response -> response.request().isNavigationRequest() && response.status() != 303, button::tap);
+    page.evaluate("document.documentElement.dataset.before = 'yes'");
+    button.tap();
+    page.locator("html:not([data-before]) footer").waitFor();
     page.waitForLoadState();
   }
 
