@@ -35,6 +35,10 @@ final class CasingSheet {
     CasingString string = well.get(CasingString.PART);
     if (string.pieces().isEmpty()) return Sheet.EMPTY;
     Sheet sheet = pipe(string(Sheet.EMPTY, string), string);
+    Optional<Outcome> entrance = EntranceVelocity.at(well);
+    if (entrance.isPresent()) {
+      sheet = sheet.line(EntranceVelocity.VELOCITY.label(), entrance.get().figure("velocity"), entrance.get());
+    }
     return tally(screens(sheet, well.get(Tally.PART), string), well.get(Tally.PART), string);
   }
 

@@ -1,6 +1,7 @@
 package steening.stage.casing;
 
 import java.util.List;
+import java.util.Optional;
 import steening.bore.Annulus;
 import steening.field.QuantityField;
 import steening.language.Phrase;
@@ -17,7 +18,10 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.well.CasingString;
+import steening.well.Piece;
 import steening.well.Plan;
+import steening.well.Well;
 
 /**
  * How fast the water enters the screen, and what the screen can pass at the velocity that is not to be exceeded.
@@ -78,8 +82,17 @@ final class EntranceVelocity {
 
   private EntranceVelocity() {}
 
-  static Outcome of(Quantity rate, Length screen, Quantity openArea) {
-    return RECKONING.of(Inputs.none().with(RATE, rate).with(LENGTH, screen).with(OPEN_AREA, openArea));
+  /** At the planned rate, through the screens lowered so far, by the smallest open area any of them has. */
+  static Optional<Outcome> at(Well well) {
+    Plan plan = well.get(Plan.PART);
+    Length screen = well.get(CasingString.PART).length(Piece.Sort.SCREEN);
+    Optional<Quantity> open = well.get(Tally.PART).openings().stream()
+        .flatMap(o -> o.openArea().stream())
+        .min((a, b) -> Double.compare(a.coherent(), b.coherent()))
+        .or(() -> plan.amount(Plan.OPEN_AREA));
+    if (open.isEmpty() || plan.rate().isEmpty() || !screen.isMoreThan(Length.ZERO)) return Optional.empty();
+    return Optional.of(RECKONING.of(
+        Inputs.none().with(RATE, plan.rate().get()).with(LENGTH, screen).with(OPEN_AREA, open.get())));
   }
 
   private static Outcome reckon(Inputs inputs) {

@@ -128,13 +128,9 @@ final class PlanFindings {
   }
 
   private static Optional<Finding> entranceVelocity(Well well, Plan plan, CasingString string) {
-    Length screen = string.length(Piece.Sort.SCREEN);
-    Optional<Quantity> open = well.get(Tally.PART).openings().stream()
-        .flatMap(o -> o.openArea().stream())
-        .min((a, b) -> Double.compare(a.coherent(), b.coherent()))
-        .or(() -> plan.amount(Plan.OPEN_AREA));
-    if (open.isEmpty() || plan.rate().isEmpty() || !screen.isMoreThan(Length.ZERO)) return Optional.empty();
-    Outcome outcome = EntranceVelocity.of(plan.rate().get(), screen, open.get());
+    Optional<Outcome> reckoned = EntranceVelocity.at(well);
+    if (reckoned.isEmpty()) return Optional.empty();
+    Outcome outcome = reckoned.get();
     if (outcome.quantity("velocity").coherent() <= EntranceVelocity.USUAL_LIMIT.coherent()) return Optional.empty();
     Figure limit = new Figure(EntranceVelocity.USUAL_LIMIT, Scale.ENTRANCE_VELOCITY);
     return Optional.of(look(
