@@ -11,7 +11,6 @@ import steening.finding.Weight;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Length;
-import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.reckoning.Outcome;

@@ -4,7 +4,6 @@ import static steening.stage.drilling.DrillingFindings.depth;
 
 import java.util.ArrayList;
 import java.util.List;
-import steening.bore.Bore;
 import steening.bore.Reach;
 import steening.language.Phrase;
 import steening.language.Shown;

@@ -5,7 +5,6 @@ import java.util.Optional;
 import steening.field.Field;
 import steening.field.QuantityField;
 import steening.language.Phrase;
-import steening.quantity.Dimension;
 import steening.quantity.Figure;
 import steening.quantity.Measure;
 import steening.quantity.Pressure;
