@@ -25,7 +25,7 @@ class BridgedPackTest {
       assertThat(crew.page().locator(".finding.stop").count()).as("nothing stops before the tape").isZero();
       assertThat(crew.page().locator(".expectation").first().innerText()).as("expected before it is read").contains("77.7");
 
-      crew.types(tape);
+      crew.typesNow(tape);
       String stop = crew.page().locator(".finding.stop").first().innerText();
       assertThat(stop).contains("71.20 ft", "77.73 ft", "6.385 in");
       assertThat(crew.page().locator(".finding.stop").first().boundingBox().y).as("seen without scrolling").isLessThan(600);

@@ -70,12 +70,21 @@ final class Crew implements AutoCloseable {
     return page;
   }
 
-  /** Types one entry into its form and sends it; the page that comes back is shown. */
-  void types(Entry entry) {
+  /** Types one entry into its form as it happens, and sends it; the page that comes back is shown. */
+  void typesNow(Entry entry) {
+    types(entry, false);
+  }
+
+  /** Types one entry with the hour it happened at, by the clock on the wall here. */
+  void typesLater(Entry entry) {
+    types(entry, true);
+  }
+
+  private void types(Entry entry, boolean later) {
     if (well.isEmpty()) open("/new");
     else open(well + "/" + Stages.ofKind(entry.kind()).orElseThrow().name() + "?kind=" + entry.kind());
     entry.body().values().forEach(this::fill);
-    happened(entry.happenedAt());
+    if (later) happened(entry.happenedAt());
     if (page.locator("#hand").inputValue().isEmpty()) page.fill("#hand", entry.who());
     send();
     if (well.isEmpty()) well = page.url().substring(office.address().length()).replaceAll("\\?.*", "");

@@ -26,7 +26,7 @@ class EverydayWellTest {
     List<Entry> entries = DemoFirm.well("everyday-well");
     try (Crew crew = Crew.withPhone(folder.resolve("everyday.db"), List.of())) {
       for (Entry entry : entries) {
-        crew.types(entry);
+        crew.typesLater(entry);
         assertThat(crew.page().locator(".trouble").allInnerTexts()).as("%s %s", entry.kind(), entry.body()).isEmpty();
       }
       assertThat(crew.open(crew.well() + "/journal").locator(".journal > li").count()).isEqualTo(entries.size());
@@ -38,6 +38,8 @@ class EverydayWellTest {
           .as("string of 138.50 ft, screen 125 to 135").contains("138.50 ft", "125.00", "135.00")
           .as("up-hole velocity 50 ft/min").contains("50 ft/min")
           .as("entrance velocity 0.045 ft/s").contains("0.045 ft/s")
+          .as("pack of 6.703 ft³, 14 bags").contains("6.70 ft³, 14 bags")
+          .as("grout of 187.4 gal, 8 bags, 192 gal of water").contains("187.4 gal, 8 bags, 192.0 gal of water")
           .as("slope 1.32 ft, T 2,400 gpd/ft by the rounded 264, 2,399 by the exact factor").contains("1.32 ft", "2399 gpd/ft")
           .as("specific capacity 0.97 gpm/ft").contains("0.97 gpm/ft")
           .as("100 days: 16.07 ft").contains("16.07 ft")
@@ -48,7 +50,7 @@ class EverydayWellTest {
           .isEqualTo(List.of("drilling.up-hole-velocity", "handover.report-late"));
 
       String load = crew.open(crew.well() + "/load-list").locator("main").innerText();
-      assertThat(load).contains("6.70", "14", "17", "187", "8", "9", "216");
+      assertThat(load).contains("17 bags", "9 bags", "216.0 gal");
 
       APIResponse paper = crew.page().request().get(crew.address() + crew.well() + "/report.pdf");
       assertThat(paper.status()).isEqualTo(200);
