@@ -27,7 +27,7 @@ class BridgedPackTest {
 
       crew.typesNow(tape);
       String stop = crew.page().locator(".finding.stop").first().innerText();
-      assertThat(stop).contains("71.20 ft", "77.73 ft", "6.385 in");
+      assertThat(stop).contains("71.20 ft", "77.73 ft", "6.39 in");
       assertThat(crew.page().locator(".finding.stop").first().boundingBox().y).as("seen without scrolling").isLessThan(600);
     }
   }
