@@ -3,21 +3,19 @@ package steening.page;
 import com.eclipsesource.json.JsonArray;
 import com.eclipsesource.json.JsonObject;
 import java.util.Map;
-import java.util.Optional;
 import steening.field.Field;
 import steening.field.Kind;
 import steening.field.Reading;
 import steening.job.Stages;
-import steening.journal.Body;
 import steening.language.Reader;
-import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
+import steening.reckoning.Question;
 import steening.reckoning.Reckoning;
 import steening.json.ReckoningJson;
 
 /**
- * The reckonings for programs: values in by name as text, answers, working and source out as JSON. An unusual value is a
- * trouble of its own kind, with the meanings it may have, unless its name is among {@code sure}.
+ * The reckonings for programs: values in by name as text, answers, working and source out as JSON. An unusual value is
+ * reckoned with, and doubted among the remarks; one that cannot be meant is a trouble, with the meanings it may have.
  */
 public final class ReckonApi {
   private ReckonApi() {}
@@ -25,17 +23,16 @@ public final class ReckonApi {
   /** Status 200 with the outcome, or 422 with {@code {"troubles":[{"input","sentence","meanings"}]}}. */
   public static Reply answer(Reckoning reckoning, Map<String, String> typed, Reader reader) {
     Kind fields = reckoning.form();
-    Map<Field, Reading> readings = fields.read(typed, reader);
-    JsonArray troubles = troubles(readings, reader);
+    Question question = Question.of(reckoning, typed, reader);
+    JsonArray troubles = question.body().isPresent() ? new JsonArray() : troubles(question.readings(), reader);
     for (String name : typed.keySet()) {
       if (fields.field(name).isEmpty() && !name.equals(Kind.SURE.name())) {
         troubles.add(trouble(name, reckoning.name() + " has no input of this name.", new JsonArray()));
       }
     }
-    Optional<Body> body = fields.body(readings, "");
-    if (body.isEmpty() || !troubles.isEmpty()) return Reply.json(422, new JsonObject().add("troubles", troubles).toString());
+    if (!troubles.isEmpty()) return Reply.json(422, new JsonObject().add("troubles", troubles).toString());
     try {
-      return Reply.json(200, ReckoningJson.outcome(reckoning, reckoning.of(Inputs.of(body.get())), reader).toString());
+      return Reply.json(200, ReckoningJson.outcome(reckoning, question.answer(), reader).toString());
     } catch (NotReckonable contradiction) {
       JsonObject trouble = trouble("", contradiction.sentence().shownTo(reader), new JsonArray());
       return Reply.json(422, new JsonObject().add("troubles", new JsonArray().add(trouble)).toString());

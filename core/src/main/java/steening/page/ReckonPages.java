@@ -21,18 +21,16 @@ import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import steening.field.Field;
 import steening.field.Kind;
 import steening.field.Reading;
 import steening.job.Stages;
-import steening.journal.Body;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.reckoning.Answer;
-import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
+import steening.reckoning.Question;
 import steening.reckoning.Reckoning;
 import steening.stage.Stage;
 
@@ -60,13 +58,14 @@ final class ReckonPages {
     Map<String, String> typed = visit.request().values();
     Kind fields = reckoning.form();
     boolean sent = typed.containsKey(SENT);
-    Map<Field, Reading> readings = sent ? fields.read(typed, visit.reader()) : Map.of();
-    Optional<Body> body = sent ? fields.body(readings, "") : Optional.empty();
+    Question question = Question.of(reckoning, typed, visit.reader());
+    boolean answered = sent && question.body().isPresent();
     List<DomContent> parts = new ArrayList<>();
     parts.add(h1(visit.say(reckoning.title())));
-    body.ifPresent(b -> parts.add(answer(visit, reckoning, b)));
-    parts.add(asked(visit, fields, typed, readings));
-    return Reply.page(sent && body.isEmpty() ? 422 : 200, Layout.page(visit, visit.say(reckoning.title()), parts.toArray(DomContent[]::new)));
+    if (answered) parts.add(answer(visit, question));
+    parts.add(asked(visit, fields, typed, sent ? question.readings() : Map.of()));
+    String page = Layout.page(visit, visit.say(reckoning.title()), parts.toArray(DomContent[]::new));
+    return Reply.page(sent && !answered ? 422 : 200, page);
   }
 
   private static DomContent asked(Visit visit, Kind fields, Map<String, String> typed, Map<Field, Reading> readings) {
@@ -82,9 +81,10 @@ final class ReckonPages {
     return form(parts.toArray(DomContent[]::new)).withMethod("get").withClass("entry");
   }
 
-  private static DomContent answer(Visit visit, Reckoning reckoning, Body body) {
+  private static DomContent answer(Visit visit, Question question) {
+    Reckoning reckoning = question.reckoning();
     try {
-      Outcome outcome = reckoning.of(Inputs.of(body));
+      Outcome outcome = question.answer();
       List<DomContent> lines = new ArrayList<>();
       for (Answer answer : reckoning.answers()) {
         if (!outcome.answers().containsKey(answer.name())) continue;

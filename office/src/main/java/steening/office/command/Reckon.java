@@ -9,14 +9,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import steening.job.Stages;
-import steening.journal.Body;
 import steening.json.ReckoningJson;
 import steening.language.Reader;
 import steening.language.UnitSystem;
 import steening.page.ReckonApi;
 import steening.page.Reply;
-import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
+import steening.reckoning.Question;
 import steening.reckoning.Reckoning;
 
 /** {@code reckon}: one reckoning of the trade, with its working; or a list of all of them. */
@@ -73,9 +72,11 @@ public final class Reckon implements Callable<Integer> {
   }
 
   private int asText(Reckoning reckoning, Reader reader) {
-    Body body = TypedEntry.body(reckoning.form(), values, reader);
+    Question question = Question.of(reckoning, values, reader);
+    // Names that are no input, and inputs that cannot be meant, are refused in the same words as for an entry.
+    TypedEntry.body(reckoning.form(), question.surely(values), reader);
     try {
-      ReckonText.tell(reckoning, reckoning.of(Inputs.of(body)), reader, terminal.out());
+      ReckonText.tell(reckoning, question.answer(), reader, terminal.out());
       return ExitStatus.FINE;
     } catch (NotReckonable contradiction) {
       terminal.complain(contradiction.sentence());
