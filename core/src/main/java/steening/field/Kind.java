@@ -96,7 +96,7 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields, Li
     for (String name : body.values().keySet()) {
       if (field(name).isEmpty() && !name.equals(SURE.name())) {
         faults.add(Phrase.of(
-            "{0}: a {1} has no such field; its fields are {2}.", "{0}: {1} no tiene ese campo; sus campos son {2}.",
+            "{0}: {1} has no such field; its fields are {2}.", "{0}: {1} no tiene ese campo; sus campos son {2}.",
             name, this.name, names()));
       }
     }

@@ -3,6 +3,8 @@ package steening.job;
 import java.util.List;
 import java.util.Optional;
 import steening.field.Kind;
+import steening.journal.Entry;
+import steening.language.Phrase;
 import steening.reckoning.Reckoning;
 import steening.stage.Stage;
 import steening.stage.casing.CasingStage;
@@ -53,6 +55,11 @@ public final class Stages {
 
   public static Optional<Kind> kind(String name) {
     return ALL.stream().flatMap(s -> s.kinds().stream()).filter(k -> k.name().equals(name)).findFirst();
+  }
+
+  /** What is wrong with the body of an entry, by field; nothing for a kind, or a version of one, that is newer than this. */
+  public static List<Phrase> faults(Entry entry) {
+    return kind(entry.kind()).filter(k -> entry.schema() <= k.schema()).map(k -> k.faults(entry.body())).orElse(List.of());
   }
 
   public static List<Reckoning> reckonings() {

@@ -2,6 +2,8 @@ package steening.journal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import steening.language.Phrase;
 
 /**
  * The text of a journal file, taken apart: an entry a line. Blank lines and lines that begin with {@code #} say
@@ -21,6 +23,15 @@ public record JournalFile(List<Entry> entries, List<Fault> faults) {
 
   /** Never fails: what cannot be read is a fault. */
   public static JournalFile read(String text) {
+    return read(text, entry -> List.of());
+  }
+
+  /**
+   * The same, with bodies held to their kinds.
+   *
+   * @param faultsOf what is wrong with an entry that is well formed; nothing for a kind that nobody here knows
+   */
+  public static JournalFile read(String text, Function<Entry, List<Phrase>> faultsOf) {
     List<Entry> entries = new ArrayList<>();
     List<Fault> faults = new ArrayList<>();
     int lineNumber = 0;
@@ -33,7 +44,10 @@ public record JournalFile(List<Entry> entries, List<Fault> faults) {
       start = end + 1;
       if (line.isEmpty() || line.startsWith("#")) continue;
       try {
-        entries.add(Codec.read(line));
+        Entry entry = Codec.read(line);
+        List<Phrase> wrong = faultsOf.apply(entry);
+        if (wrong.isEmpty()) entries.add(entry);
+        for (Phrase phrase : wrong) faults.add(new Fault(lineNumber, line, phrase));
       } catch (UnreadableEntry e) {
         faults.add(new Fault(lineNumber, line, e.phrase()));
       }

@@ -44,7 +44,7 @@ class KindTest {
     assertThat(KIND.faults(Body.of("bags", "many", "depth", "5 ft")).stream().map(f -> f.shownTo(US))).containsExactly(
         "diameter: diameter is missing. Example: 7 7/8 in.",
         "bags: bags: \"many\" is not understood. Example: 3.",
-        "depth: a pack-bags has no such field; its fields are diameter, bags, remark.");
+        "depth: pack-bags has no such field; its fields are diameter, bags, remark.");
     assertThat(KIND.faults(Body.of("diameter", "7,875 in"))).hasSize(1);
   }
 }

@@ -8,19 +8,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.job.Job;
-import steening.job.WellName;
+import steening.job.Stages;
 import steening.journal.Entry;
 import steening.journal.Fault;
 import steening.journal.Journal;
 import steening.journal.JournalFile;
+import steening.journal.Moment;
 import steening.json.JobJson;
 import steening.language.Phrase;
 import steening.language.Reader;
@@ -35,6 +36,9 @@ public final class Read implements Callable<Integer> {
   @Option(names = "--metric")
   private boolean metric;
 
+  @Option(names = "--as-of", paramLabel = "TIME")
+  private Optional<String> asOf;
+
   @Parameters(paramLabel = "FILE.jsonl", descriptionKey = "file")
   private Path file;
 
@@ -46,7 +50,7 @@ public final class Read implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JournalFile read = JournalFile.read(text(file));
+    JournalFile read = JournalFile.read(text(file), Stages::faults);
     for (Fault fault : read.faults()) {
       terminal.complain(
           Phrase.of("{0}, line {1}: {2}", "{0}, línea {1}: {2}", file, fault.lineNumber(), fault.phrase()));
@@ -55,25 +59,21 @@ public final class Read implements Callable<Integer> {
     Reader reader = terminal.reader(metric ? UnitSystem.METRIC : UnitSystem.US);
     boolean stop = false;
     for (Map.Entry<String, List<Entry>> well : byWell(read.entries()).entrySet()) {
-      Job job = Job.of(well.getKey(), Journal.of(well.getValue()));
+      Journal whole = Journal.of(well.getValue());
+      Job job = Job.of(well.getKey(), asOf.map(Read::moment).map(whole::asOf).orElse(whole));
       if (json) terminal.out().println(JobJson.of(job, reader));
-      else tell(job, reader);
+      else WellText.tell(job, reader, terminal.out());
       stop |= job.findings().stream().anyMatch(finding -> finding.weight() == Weight.STOP);
     }
     return stop ? ExitStatus.STOPPED : ExitStatus.FINE;
   }
 
-  private void tell(Job job, Reader reader) {
-    Phrase stage = job.present().title();
-    terminal.out().println(Phrase.of("{0}: {1}; {2} entries", "{0}: {1}; {2} registros",
-            WellName.of(job.journal()), stage, job.journal().size())
-        .shownTo(reader));
-    for (Finding finding : job.findings()) {
-      StringBuilder line = new StringBuilder("  " + finding.weight().label().shownTo(reader) + ": ");
-      line.append(finding.text().shownTo(reader));
-      finding.cause().ifPresent(cause -> line.append(' ').append(cause.shownTo(reader)));
-      finding.next().ifPresent(next -> line.append(' ').append(next.shownTo(reader)));
-      terminal.out().println(line.append("  [").append(finding.code()).append(']'));
+  private static Moment moment(String text) {
+    try {
+      return Moment.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new WrongUsage(
+          "\"{0}\" is no time. Example: 2026-05-18T14:05-04:00.", "«{0}» no es una hora. Ejemplo: 2026-05-18T14:05-04:00.", text);
     }
   }
 

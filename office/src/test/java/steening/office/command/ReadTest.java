@@ -56,6 +56,43 @@ class ReadTest {
   }
 
   @Test
+  void refusesABodyByTheNameOfTheField() throws IOException {
+    String sound = Files.readString(Path.of(demo("first-call")));
+    Path file = folder.resolve("bodies.jsonl");
+    Files.writeString(file, sound.replace("\"need\":\"irrigation\"", "\"people\":\"many\",\"cat\":\"grey\""));
+    Said said = Said.by("read", file.toString(), "--json");
+    assertThat(said.status()).isEqualTo(3);
+    assertThat(said.out()).isEmpty();
+    assertThat(said.err()).contains("line 1: need: ", "line 1: people: ", "line 1: cat: ");
+  }
+
+  @Test
+  void keepsAKindThatNobodyHereKnows() throws IOException {
+    String sound = Files.readString(Path.of(demo("first-call")));
+    Path file = folder.resolve("newer.jsonl");
+    Files.writeString(file, sound.replace("\"kind\":\"enquiry\"", "\"kind\":\"drone-flight\""));
+    Said said = Said.by("read", file.toString(), "--json");
+    assertThat(said.status()).isZero();
+    assertThat(said.out()).contains("journal.unread", "drone-flight");
+  }
+
+  @Test
+  void tellsOfAnyPastMoment() throws IOException {
+    String then = Said.by("read", demo("bridged-pack"), "--as-of", "2026-06-01T12:00-04:00", "--json").out();
+    assertThat(Json.parse(then).asObject().get("well").asObject().get("stage").asString()).isEqualTo("casing");
+    Said before = Said.by("read", demo("bridged-pack"), "--as-of", "2026-05-12T00:00Z");
+    assertThat(before.status()).isZero();
+    assertThat(before.out()).startsWith("Jonas Teal: Site; 1 entries");
+    assertThat(Said.by("read", demo("bridged-pack"), "--as-of", "yesterday").status()).isEqualTo(2);
+  }
+
+  @Test
+  void tellsAsText() throws IOException {
+    String told = Said.by("read", demo("everyday-well")).out();
+    assertThat(told).contains("length of the string: 138.50 ft", "14 | 114.60 ft | 113.70 ft | 0.90 ft", "Pumping test");
+  }
+
+  @Test
   void saysThatAFileCannotBeRead() throws IOException {
     Said missing = Said.by("read", folder.resolve("nowhere.jsonl").toString());
     assertThat(missing.status()).isEqualTo(3);
