@@ -2,9 +2,11 @@ package steening.office.command;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Optional;
 import steening.field.Field;
 import steening.language.Phrase;
 import steening.language.Reader;
+import steening.language.Shown;
 import steening.reckoning.Answer;
 import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
@@ -31,8 +33,9 @@ final class ReckonText {
   static void tell(Reckoning reckoning, Outcome outcome, Reader reader, PrintStream out) {
     out.println(reckoning.title().shownTo(reader));
     for (Answer answer : reckoning.answers()) {
-      if (!outcome.answers().containsKey(answer.name())) continue;
-      out.println("  " + answer.label().shownTo(reader) + ": " + outcome.figure(answer.name()).shownTo(reader));
+      Optional<Shown> shown = outcome.shown(answer.name());
+      if (shown.isEmpty()) continue;
+      out.println("  " + answer.label().shownTo(reader) + ": " + shown.get().shownTo(reader));
     }
     for (Phrase remark : outcome.remarks()) out.println("  " + remark.shownTo(reader));
     out.println();
