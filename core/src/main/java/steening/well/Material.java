@@ -4,7 +4,7 @@ import steening.language.Phrase;
 
 /**
  * What the ground is made of, in standard terms, each with the number of its pattern in FGDC-STD-013-2006 section 37
- * (numbers seen in two agreeing transcriptions; the pattern drawings are our own).
+ * (numbers seen in two public copies that agree; the pattern drawings are our own).
  */
 public enum Material {
   TOPSOIL("topsoil", "topsoil", "suelo vegetal", 0, false, false),
