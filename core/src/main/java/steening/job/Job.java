@@ -7,7 +7,9 @@ import steening.field.Kind;
 import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.journal.Journal;
+import steening.language.Phrase;
 import steening.stage.Progress;
+import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Well;
 
@@ -58,6 +60,22 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
     int present = progress(latest) == Progress.DONE ? Math.min(latest + 1, stages.size() - 1) : latest;
     for (int i = 0; present <= DESK_WORK && i < present; i++) if (progress(i) != Progress.DONE) return stages.get(i);
     return stages.get(present);
+  }
+
+  /** What a stage has to show, with all its cautions, which go when it is done. */
+  public Sheet sheet(Stage stage) {
+    Sheet own = stage.sheet(well);
+    Sheet bare = new Sheet(own.lines(), own.tables(), own.charts(), List.of());
+    List<Phrase> cautions = cautions(stage);
+    return cautions.isEmpty() ? bare : bare.cautioning(cautions).cautioning(List.of(Cautions.DEFER));
+  }
+
+  /** Where the work still to do in a stage can hurt someone. */
+  public List<Phrase> cautions(Stage stage) {
+    if (stage.progress(well) == Progress.DONE) return List.of();
+    List<Phrase> cautions = new ArrayList<>(stage.sheet(well).cautions());
+    cautions.addAll(Cautions.of(stage));
+    return List.copyOf(cautions);
   }
 
   /** Whether nothing is left to do in any stage. */

@@ -94,7 +94,7 @@ final class WellPage {
       List<DomContent> parts = new ArrayList<>();
       parts.add(h2(visit.say(Words.SO_FAR)));
       for (Stage stage : Stages.all()) {
-        Sheet sheet = stage.sheet(job.well());
+        Sheet sheet = job.sheet(stage);
         if (!sheet.isEmpty()) {
           parts.add(details(summary(visit.say(stage.title())), SheetBlock.of(sheet, visit.reader())).withCondOpen(stage == present));
         }
@@ -103,6 +103,7 @@ final class WellPage {
       parts.add(nav(
               a(visit.say(Words.JOURNAL)).withHref(address + "/journal"),
               a(visit.say(Words.LOAD_LIST)).withHref(address + "/load-list"),
+              a(visit.say(Words.TAILGATE)).withHref(address + "/tailgate"),
               a(visit.say(Words.REPORT)).withHref(address + "/report.pdf"))
           .withClass("others"));
       return section(parts.toArray(DomContent[]::new)).withClass("so-far");

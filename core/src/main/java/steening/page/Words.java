@@ -49,6 +49,9 @@ final class Words {
   static final Phrase SO_FAR = Phrase.of("So far", "Hasta ahora");
   static final Phrase REPORT = Phrase.of("Completion report (PDF)", "Informe de terminación (PDF)");
   static final Phrase LOAD_LIST = Phrase.of("Load list", "Lista de carga");
+  static final Phrase TAILGATE = Phrase.of("Tailgate sheet", "Plática de seguridad");
+  static final Phrase TALK_FIRST = Phrase.of(
+      "Talk it through before the work, with everybody on site.", "Háblenlo antes del trabajo, con todos en el sitio.");
   static final Phrase CORRECT = Phrase.of("Correct", "Corregir");
   static final Phrase WITHDRAW = Phrase.of("Withdraw", "Retirar");
   static final Phrase WHY = Phrase.of("why", "por qué");

@@ -34,9 +34,8 @@ final class DisinfectionSheet {
       sheet = sheet.line(DisinfectionEntries.CHLORINE.label(), new Figure(left.get().chlorine(), Scale.CONCENTRATION));
     }
     if (dose.isEmpty()) sheet = doses(sheet, water);
-    boolean ahead = dose.isPresent() ? left.isEmpty() : water.outcome().isPresent();
-    // As long as chlorine is about to go in or is in the well.
-    return ahead ? sheet.cautioning(Cautions.ALL) : sheet;
+    // As long as chlorine is to go in or is in the well.
+    return dose.isEmpty() || left.isEmpty() ? sheet.cautioning(Cautions.ALL) : sheet;
   }
 
   private static Sheet put(Sheet sheet, Well well, Dosing.Dose dose) {
