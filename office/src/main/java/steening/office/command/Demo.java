@@ -24,7 +24,7 @@ public final class Demo implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    Path place = Places.database(database, "demo.db");
+    Path place = Places.database(database, Places.DEMO);
     return OpenDoor.keep(place, "127.0.0.1", port, DemoFirm.entries(), " (" + DemoFirm.NAME + ")", terminal);
   }
 }

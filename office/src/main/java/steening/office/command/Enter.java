@@ -65,7 +65,7 @@ public final class Enter implements Callable<Integer> {
     Moment when = happened.map(text -> moment(text, now)).orElse(now);
     checkNames();
     FreshIds ids = new FreshIds();
-    try (Store store = Store.open(Places.database(database, "steening.db"), ids)) {
+    try (Store store = Store.open(Places.database(database, Places.FIRM), ids)) {
       OfficeShelf shelf = new OfficeShelf(store);
       boolean fresh = shelf.journal(well).size() == 0;
       Entry entry =

@@ -51,10 +51,7 @@ public final class Read implements Callable<Integer> {
   @Override
   public Integer call() {
     JournalFile read = JournalFile.read(text(file), Stages::faults);
-    for (Fault fault : read.faults()) {
-      terminal.complain(
-          Phrase.of("{0}, line {1}: {2}", "{0}, línea {1}: {2}", file, fault.lineNumber(), fault.phrase()));
-    }
+    complain(file, read, terminal);
     if (!read.isSound()) return ExitStatus.UNREADABLE;
     Reader reader = terminal.reader(metric ? UnitSystem.METRIC : UnitSystem.US);
     boolean stop = false;
@@ -81,6 +78,14 @@ public final class Read implements Callable<Integer> {
     Map<String, List<Entry>> byWell = new TreeMap<>();
     for (Entry entry : entries) byWell.computeIfAbsent(entry.well(), well -> new ArrayList<>()).add(entry);
     return byWell;
+  }
+
+  /** A sentence for each line that is wrong. */
+  static void complain(Path file, JournalFile read, Terminal terminal) {
+    for (Fault fault : read.faults()) {
+      terminal.complain(
+          Phrase.of("{0}, line {1}: {2}", "{0}, línea {1}: {2}", file, fault.lineNumber(), fault.phrase()));
+    }
   }
 
   static String text(Path file) {

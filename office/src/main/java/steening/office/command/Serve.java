@@ -27,6 +27,6 @@ public final class Serve implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    return OpenDoor.keep(Places.database(database, "steening.db"), host, port, List.of(), "", terminal);
+    return OpenDoor.keep(Places.database(database, Places.FIRM), host, port, List.of(), "", terminal);
   }
 }
