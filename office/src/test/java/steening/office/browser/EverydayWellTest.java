@@ -11,8 +11,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import steening.office.demo.DemoFirm;
+import steening.job.Job;
 import steening.journal.Entry;
+import steening.journal.Journal;
+import steening.json.JobJson;
+import steening.language.Reader;
+import steening.office.FreshIds;
+import steening.office.Store;
+import steening.office.demo.DemoFirm;
 
 /**
  * The everyday well typed through the browser, first call to completion. The numbers are those of our own scenario, whose
@@ -58,6 +64,17 @@ class EverydayWellTest {
         assertThat(new PDFTextStripper().getText(document))
             .contains("AC-2026-0117", "0047813", "138.50 ft", "2399 gpd/ft", "16.07 ft", "WD-0419", "Orla Finch");
       }
+    }
+    assertThat(asJson()).contains(
+        "\"text\":\"138.50 ft\"", "\"text\":\"2399 gpd/ft\"", "\"text\":\"16.07 ft\"", "\"text\":\"0.045 ft/s\"",
+        "\"text\":\"77.5 gal\"", "drilling.up-hole-velocity");
+  }
+
+  /** What {@code read --json} says of what is on disk, once the office is closed. */
+  private String asJson() {
+    try (Store store = Store.open(folder.resolve("everyday.db"), new FreshIds())) {
+      List<Entry> stored = store.all();
+      return JobJson.of(Job.of(stored.get(0).well(), Journal.of(stored)), Reader.US_ENGLISH).toString();
     }
   }
 }
