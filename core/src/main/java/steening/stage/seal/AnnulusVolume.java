@@ -26,8 +26,10 @@ import steening.well.Plan;
 public final class AnnulusVolume {
   public static final BoreField HOLE = BoreField.of("hole", Plan.HOLE, Plan.DEPTH);
   public static final QuantityField CASING = Plan.CASING_OUTSIDE.named("casing");
-  public static final QuantityField FROM = Plan.GROUT_TOP.named("from");
-  public static final QuantityField TO = Plan.DEPTH.named("to");
+  public static final QuantityField FROM =
+      QuantityField.of("from", Scale.DEPTH, Phrase.of("upper end", "extremo superior"), "0 ft", "0 m")
+          .between("0 ft", "6000 ft").usually("0 ft", "600 ft");
+  public static final QuantityField TO = Plan.DEPTH.named("to").labelled("lower end", "extremo inferior");
 
   public static final Reckoning RECKONING = new Reckoning(
       "annulus-volume",
