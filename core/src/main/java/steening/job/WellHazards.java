@@ -18,7 +18,7 @@ final class WellHazards {
               + " nadie bajo la carga"),
       "29 CFR 1926, subparts CC and H", "29 CFR 1926, subpartes CC y H");
 
-  static final Caution AIR_HOSES = Caution.seen(
+  static final Caution AIR_HOSES = Caution.memory(
       Phrase.of(
           "Air hoses of more than 1/2 in inside: a safety device at the source, couplings pinned and tied against"
               + " whipping, a relief valve",
