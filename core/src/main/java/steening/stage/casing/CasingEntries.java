@@ -43,6 +43,17 @@ final class CasingEntries {
           .between("0.1 ft", "45 ft").usually("0.3 ft", "22 ft");
   static final Kind CUT_PIECE = Kind.of("cut-piece", Phrase.of("Cut piece", "Tramo cortado"), CUT_PIECE_LENGTH);
 
+  static final QuantityField CENTRALISER_DEPTH =
+      amount("depth", Scale.DEPTH, "depth of the centraliser", "profundidad del centralizador", "122 ft", "37 m")
+          .between("0 ft", "6000 ft").usually("2 ft", "1000 ft");
+  static final Kind CENTRALISER =
+      Kind.of("centraliser", Phrase.of("Centraliser", "Centralizador"), CENTRALISER_DEPTH);
+
+  /** Said once for a string whose joints are cemented; screwed joints need no time. */
+  static final Kind CEMENTED = Kind.of(
+      "cemented", Phrase.of("Joints cemented", "Uniones cementadas con solvente"), CementCure.TEMPERATURE,
+      CementCure.HUMIDITY);
+
   static final QuantityField SET_STICK_UP = Plan.STICK_UP;
   static final CountField LOADED =
       CountField.of("loaded", Phrase.of("joints loaded on the truck", "tubos cargados en el camión"), 0, 999)
@@ -58,7 +69,8 @@ final class CasingEntries {
       Plan.STICK_UP.labelled("stick-up after the cut", "altura sobre el terreno después del corte");
   static final Kind CASING_CUT = Kind.of("casing-cut", Phrase.of("Casing cut", "Ademe cortado"), CUT_STICK_UP);
 
-  static final List<Kind> ALL = List.of(SUMP, SCREEN, JOINT, CUT_PIECE, STRING_SET, CASING_CUT);
+  static final List<Kind> ALL =
+      List.of(SUMP, SCREEN, JOINT, CUT_PIECE, CENTRALISER, CEMENTED, STRING_SET, CASING_CUT);
 
   private CasingEntries() {}
 

@@ -18,6 +18,8 @@ final class CasingFindings {
     findings.addAll(HoleFindings.of(well));
     findings.addAll(TallyFindings.of(well));
     findings.addAll(PlanFindings.of(well));
+    findings.addAll(CentraliserFindings.of(well));
+    Cementing.unreckoned(well).ifPresent(findings::add);
     return findings;
   }
 

@@ -14,6 +14,10 @@ final class CasingFold {
   private CasingFold() {}
 
   static Well fold(Well well, Entry entry) {
+    return Cementing.after(folded(well, entry), entry);
+  }
+
+  private static Well folded(Well well, Entry entry) {
     Body body = entry.body();
     return switch (entry.kind()) {
       case "sump" -> lowered(well, Piece.Sort.SUMP, CasingEntries.SUMP_LENGTH.length(body).orElseThrow(), entry);
@@ -23,6 +27,7 @@ final class CasingFold {
           lowered(well, Piece.Sort.CUT_PIECE, CasingEntries.CUT_PIECE_LENGTH.length(body).orElseThrow(), entry);
       case "string-set" -> set(well, entry);
       case "casing-cut" -> cut(well, entry);
+      case "centraliser" -> Centralisers.fold(well, entry);
       default -> well;
     };
   }

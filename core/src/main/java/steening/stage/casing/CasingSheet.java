@@ -39,7 +39,9 @@ final class CasingSheet {
     if (entrance.isPresent()) {
       sheet = sheet.line(EntranceVelocity.VELOCITY.label(), entrance.get().figure("velocity"), entrance.get());
     }
-    return tally(screens(sheet, well.get(Tally.PART), string), well.get(Tally.PART), string);
+    sheet = Cementing.on(sheet, well);
+    sheet = Centralisers.on(screens(sheet, well.get(Tally.PART), string), well);
+    return tally(sheet, well.get(Tally.PART), string);
   }
 
   private static Sheet string(Sheet sheet, CasingString string) {

@@ -43,7 +43,8 @@ public final class CasingStage implements Stage {
         StringLength.RECKONING,
         CollapseMargin.RECKONING,
         StringWeight.RECKONING,
-        EntranceVelocity.RECKONING);
+        EntranceVelocity.RECKONING,
+        CementCure.RECKONING);
   }
 
   @Override

@@ -8,6 +8,7 @@ import steening.quantity.Figure;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
+import steening.well.Cure;
 import steening.well.Fill;
 import steening.well.Plan;
 import steening.well.Well;
@@ -15,10 +16,15 @@ import steening.well.WellAnnulus;
 
 /** The seal on paper: what was planned, mixed and pumped, and where it stands. */
 final class SealSheet {
+  private static final Phrase NOT_BEFORE = Phrase.of(
+      "not before the cement of the joints has cured", "no antes de que cure el cemento de las uniones");
+
   private SealSheet() {}
 
   static Sheet of(Well well) {
     Sheet sheet = planned(well);
+    Optional<Cure> cure = well.get(Cure.PART);
+    if (cure.isPresent()) sheet = sheet.line(NOT_BEFORE, Phrase.same(cure.get().clock()));
     sheet = chips(sheet, well.get(Fill.CHIPS));
     Grouting grouting = well.get(Grouting.PART);
     if (grouting.recipe().isPresent() || well.get(Plan.PART).isMade()) sheet = recipe(sheet, Grouting.recipe(well));
