@@ -33,7 +33,9 @@ final class CentraliserFindings {
                 "A centraliser is entered at {0}; the string ends at {1}.",
                 "Hay un centralizador registrado a {0}; la columna termina a {1}.", depth(c.depth()), depth(bottom)))
             .comparing(depth(c.depth()), depth(bottom))
-            .because(Phrase.of("A slip in the depth, or a piece not entered.", "Un error en la profundidad, o una pieza sin registrar."))
+            .because(Phrase.of(
+                "A slip in the depth, or a piece not entered.",
+                "Un error en la profundidad, o una pieza sin registrar."))
             .so(Phrase.of("Correct the depth below ground.", "Corrija la profundidad bajo el terreno."))
             .from(List.of(c.entry())));
   }

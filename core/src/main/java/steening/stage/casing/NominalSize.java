@@ -4,7 +4,10 @@ import java.util.List;
 import steening.quantity.Length;
 import steening.quantity.Unit;
 
-/** The nominal size that a plastic pipe is sold by: outside diameters of the ASTM D1785 series, from a printed table. */
+/**
+ * The nominal size that a plastic pipe is sold by. Source of the outside diameters: a published PVC pipe data table,
+ * ASTM D1785 series, seen.
+ */
 record NominalSize(double inches, double outside) {
   private static final List<NominalSize> SERIES = List.of(
       new NominalSize(2, 2.375), new NominalSize(2.5, 2.875), new NominalSize(3, 3.5), new NominalSize(4, 4.5),

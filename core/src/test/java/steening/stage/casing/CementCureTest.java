@@ -52,7 +52,8 @@ class CementCureTest {
     Outcome silent = CementCure.RECKONING.of(
         Inputs.none().with(CementCure.SIZE, "4 in").with(CementCure.TEMPERATURE, "50 °F"));
     assertThat(minutes(silent, "cure")).isEqualTo(12 * 60);
-    assertThat(said(silent, METRIC_SPANISH)).contains("Sin humedad: con más de 60 %, o tiempo húmedo, agregue la mitad.");
+    assertThat(said(silent, METRIC_SPANISH))
+        .contains("Sin humedad: con más de 60 %, o tiempo húmedo, agregue la mitad.");
   }
 
   /** Two rows meet at 60 °F; the colder one is the slower. */

@@ -78,7 +78,8 @@ class CementingTest {
     Finding finding = early.finding("seal.before-cure").orElseThrow();
     assertThat(finding.weight()).isEqualTo(Weight.LOOK);
     assertThat(finding.text().shownTo(US)).matches(
-        "The seal was begun 0\\.\\d h after the last joint was cemented; the cement takes 6\\.0 h, until \\d\\d:\\d\\d\\.");
+        "The seal was begun 0\\.\\d h after the last joint was cemented; the cement takes 6\\.0 h,"
+            + " until \\d\\d:\\d\\d\\.");
     assertThat(finding.entries()).containsExactly(early.entries().get(early.entries().size() - 1).id());
   }
 

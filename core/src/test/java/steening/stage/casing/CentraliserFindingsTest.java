@@ -14,7 +14,9 @@ import steening.language.Reader;
 import steening.stage.EverydayWell;
 import steening.stage.Sheet;
 
-/** Own scenario: the screen stands from 125 to 135 ft, the string ends at 137 ft. The rule: common practice, no source. */
+/**
+ * Own scenario: the screen stands from 125 to 135 ft, the string ends at 137 ft. The rule: common practice, no source.
+ */
 class CentraliserFindingsTest {
   private static final JobInSteps LOWERED = EverydayWell.lowered();
 
