@@ -49,7 +49,7 @@ class NarrowPagesTest {
     List<String> paths = new ArrayList<>(List.of("/", "/new", "/reckon"));
     for (String name : List.of("everyday-well", "bridged-pack")) {
       String well = "/well/" + DemoFirm.well(name).get(0).well();
-      paths.addAll(List.of(well, well + "/journal", well + "/load-list"));
+      paths.addAll(List.of(well, well + "/journal", well + "/load-list", well + "/tailgate"));
       Stages.all().forEach(stage -> paths.add(well + "/" + stage.name()));
     }
     Stages.reckonings().forEach(reckoning -> paths.add("/reckon/" + reckoning.name()));
