@@ -14,7 +14,7 @@ import steening.number.Decimal;
 final class OwnFormat {
   private static final List<String> NEEDED = List.of("id", "reckoning", "inputs", "expected", "source");
   private static final List<String> PARTS = List.of("id", "reckoning", "inputs", "expected", "source", "note");
-  private static final List<String> EXPECTED_PARTS = List.of("value", "unit", "tolerance");
+  private static final List<String> EXPECTED_PARTS = List.of("value", "unit", "tolerance", "word");
 
   private static final String UNNAMED = "?";
 
@@ -66,6 +66,11 @@ final class OwnFormat {
 
   private static Expected expected(String id, String answer, JsonObject json) {
     known(id, json, EXPECTED_PARTS);
+    String word = text(json, "word", "");
+    if (!word.isEmpty()) {
+      if (json.size() == 1) return Expected.word(answer, word);
+      throw wrong(id, answer + ": a \"word\" stands alone", answer + ": «word» va solo");
+    }
     JsonValue number = json.get("value");
     boolean isNumber = number != null && number.isNumber();
     Optional<BigDecimal> value = isNumber ? Decimal.parse(JsonText.of(number)) : Optional.empty();
@@ -78,7 +83,7 @@ final class OwnFormat {
           id, answer + " needs a \"tolerance\": \"0.5 %\", \"0.02 ft\" or \"exact\"",
           answer + " necesita «tolerance»: \"0.5 %\", \"0.02 ft\" o \"exact\"");
     }
-    return new Expected(answer, value.get(), text(json, "unit", ""), tolerance.get());
+    return Expected.amount(answer, value.get(), text(json, "unit", ""), tolerance.get());
   }
 
   private static void known(String id, JsonObject json, List<String> names) {

@@ -15,6 +15,8 @@ import steening.quantity.Unit;
 record Tolerance(List<String> limits) {
   private static final String EXACT = "exact";
 
+  static final Tolerance EXACTLY = new Tolerance(List.of(EXACT));
+
   /** What is left of exactness after arithmetic with doubles. */
   private static final double HAIR = 1e-9;
 

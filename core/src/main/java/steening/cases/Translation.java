@@ -16,7 +16,7 @@ import steening.number.Decimal;
  *     any but the one after {@code !}
  * @param reckoning the name of the reckoning; empty where there is none for such rows
  * @param inputs templates by the names of the reckoning's fields; one that cannot be filled is left out
- * @param answers templates of {@code 22.78 ft3 ± 0.5 %} by the names of answers; likewise
+ * @param answers templates of {@code 22.78 ft3 ± 0.5 %}, or {@code = SP} for a word, by the names of answers; likewise
  * @param reason why such rows are not covered
  */
 record Translation(
@@ -25,6 +25,7 @@ record Translation(
     Map<String, String> inputs,
     Map<String, String> answers,
     Phrase reason) {
+  private static final String WORD = "= ";
 
   boolean fits(Row row, Map<String, Map<String, String>> lists) {
     for (Map.Entry<String, String> wanted : where.entrySet()) {
@@ -53,6 +54,7 @@ record Translation(
   }
 
   private static Expected expected(String answer, String text) {
+    if (text.startsWith(WORD)) return Expected.word(answer, text.substring(WORD.length()).trim());
     String[] sides = text.split("±");
     String[] words = sides[0].trim().split(" ", 2);
     Optional<BigDecimal> value = Decimal.parse(words[0]);
@@ -63,6 +65,6 @@ record Translation(
           "«{0}» no es un valor con su tolerancia; ejemplo: 22.78 ft3 ± 0.5 %.",
           text);
     }
-    return new Expected(answer, value.get(), words.length > 1 ? words[1] : "", tolerance.get());
+    return Expected.amount(answer, value.get(), words.length > 1 ? words[1] : "", tolerance.get());
   }
 }

@@ -1,5 +1,6 @@
 package steening.cases;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -80,10 +81,15 @@ final class Trial {
   private Verdict compared(Expected expected, Reckoning reckoning, Outcome outcome) {
     String answer = expected.answer();
     boolean declared = reckoning.answers().stream().anyMatch(a -> a.name().equals(answer));
-    if (!declared || !outcome.answers().containsKey(answer)) {
+    if (!declared || outcome.shown(answer).isEmpty()) {
       return failed(
           expected, "",
           Phrase.of("{0} gives no {1} for this", "{0} no da {1} en este caso", reckoning.name(), answer));
+    }
+    if (outcome.words().containsKey(answer)) return compared(expected, outcome.words().get(answer));
+    Optional<BigDecimal> number = Decimal.parse(expected.value());
+    if (number.isEmpty()) {
+      return failed(expected, "", Phrase.of("{0} is no word", "{0} no es una palabra", answer));
     }
     Quantity quantity = outcome.quantity(answer);
     Optional<Unit> unit = Notation.unit(expected.unit(), quantity.dimension());
@@ -94,13 +100,19 @@ final class Trial {
     }
     double got = quantity.in(unit.get());
     String shown = Decimal.significant(got, FIGURES);
-    double off = Math.abs(got - Decimal.nearest(expected.value()));
-    if (off <= expected.tolerance().around(expected.value(), unit.get())) {
+    double off = Math.abs(got - Decimal.nearest(number.get()));
+    if (off <= expected.tolerance().around(number.get(), unit.get())) {
       return verdict(expected, Verdict.Status.PASSED, shown, Verdict.NOTHING);
     }
     return failed(
         expected, shown,
         Phrase.of("it is outside the tolerance of {0}", "está fuera de la tolerancia de {0}", expected.tolerance()));
+  }
+
+  private Verdict compared(Expected expected, Phrase word) {
+    String got = word.shownTo(Reader.US_ENGLISH);
+    if (got.equals(expected.value())) return verdict(expected, Verdict.Status.PASSED, got, Verdict.NOTHING);
+    return failed(expected, got, Phrase.of("it is another word", "es otra palabra"));
   }
 
   private Verdict failed(Expected expected, String got, Phrase reason) {
@@ -109,8 +121,7 @@ final class Trial {
 
   private Verdict verdict(Expected expected, Verdict.Status status, String got, Phrase reason) {
     String id = tried.expected().size() > 1 ? tried.id() + " " + expected.answer() : tried.id();
-    String value = Decimal.shortest(expected.value());
-    return new Verdict(id, file, tried.reckoning(), status, value, got, expected.unit(), reason);
+    return new Verdict(id, file, tried.reckoning(), status, expected.value(), got, expected.unit(), reason);
   }
 
   /** Where a refusal was expected, and came or did not. */

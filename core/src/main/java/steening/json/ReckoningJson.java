@@ -28,11 +28,18 @@ public final class ReckoningJson {
 
   private ReckoningJson() {}
 
-  /** {@code {"reckoning":…,"answers":{name:{value,unit,precise}},"working":[…],"source":…,"validity":[…],"remarks":[…]}}. */
+  /**
+   * {@code {"reckoning":…,"answers":{name:{value,unit,precise}},"working":[…],"source":…,"validity":[…],
+   * "remarks":[…]}};
+   * an answer that names something is {@code {word}}, in the reader's language.
+   */
   public static JsonObject outcome(Reckoning reckoning, Outcome outcome, Reader reader) {
     JsonObject answers = new JsonObject();
     for (Map.Entry<String, Term> answer : outcome.answers().entrySet()) {
       answers.add(answer.getKey(), value(answer.getValue().quantity(), answer.getValue().scale(), reader));
+    }
+    for (Map.Entry<String, Phrase> answer : outcome.words().entrySet()) {
+      answers.add(answer.getKey(), new JsonObject().add("word", answer.getValue().shownTo(reader)));
     }
     JsonArray working = new JsonArray();
     for (Working.Line line : outcome.working(reader).lines()) working.add(line(line, reader));
@@ -65,8 +72,8 @@ public final class ReckoningJson {
       answers.add(new JsonObject()
           .add("name", answer.name())
           .add("label", answer.label().shownTo(reader))
-          .add("quantity", word(answer.scale().dimension().name()))
-          .add("unit", answer.scale().of(reader).symbol()));
+          .add("quantity", answer.measured().map(scale -> scale.dimension().words()).orElse("word"))
+          .add("unit", answer.measured().map(scale -> scale.of(reader).symbol()).orElse("")));
     }
     return new JsonObject()
         .add("name", reckoning.name())

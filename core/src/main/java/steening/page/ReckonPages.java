@@ -21,12 +21,13 @@ import j2html.tags.DomContent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import steening.field.Field;
 import steening.field.Kind;
 import steening.field.Reading;
 import steening.job.Stages;
 import steening.language.Phrase;
-import steening.quantity.Figure;
+import steening.language.Shown;
 import steening.reckoning.Answer;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
@@ -46,10 +47,10 @@ final class ReckonPages {
     parts.add(h1(visit.say(Words.RECKON)));
     for (Stage stage : Stages.all()) {
       if (stage.reckonings().isEmpty()) continue;
-      parts.add(section(
-              h2(visit.say(stage.title())),
-              ul(each(stage.reckonings(), r -> li(a(span(visit.say(r.title())).withClass("name")).withHref("/reckon/" + r.name())))))
-          .withClass("wells"));
+      DomContent reckonings = ul(each(
+          stage.reckonings(),
+          r -> li(a(span(visit.say(r.title())).withClass("name")).withHref("/reckon/" + r.name()))));
+      parts.add(section(h2(visit.say(stage.title())), reckonings).withClass("wells"));
     }
     return Reply.page(Layout.page(visit, visit.say(Words.RECKON), parts.toArray(DomContent[]::new)));
   }
@@ -71,7 +72,8 @@ final class ReckonPages {
   private static DomContent asked(Visit visit, Kind fields, Map<String, String> typed, Map<Field, Reading> readings) {
     String sure = typed.getOrDefault(Kind.SURE.name(), "");
     List<DomContent> parts = new ArrayList<>();
-    parts.add(button(visit.say(Words.RECKON_IT)).withClass("unseen").attr("tabindex", "-1").attr("aria-hidden", "true"));
+    parts.add(button(visit.say(Words.RECKON_IT))
+        .withClass("unseen").attr("tabindex", "-1").attr("aria-hidden", "true"));
     parts.add(input().withType("hidden").withName(SENT).withValue("1"));
     parts.add(input().withType("hidden").withName(Kind.SURE.name()).withValue(sure));
     for (Field field : fields.fields()) {
@@ -87,9 +89,10 @@ final class ReckonPages {
       Outcome outcome = question.answer();
       List<DomContent> lines = new ArrayList<>();
       for (Answer answer : reckoning.answers()) {
-        if (!outcome.answers().containsKey(answer.name())) continue;
-        Figure figure = outcome.figure(answer.name());
-        lines.add(div(dt(visit.say(answer.label())), dd(span(figure.shownTo(visit.reader())).withClass("number"))));
+        Optional<Shown> shown = outcome.shown(answer.name());
+        if (shown.isEmpty()) continue;
+        String text = shown.get().shownTo(visit.reader());
+        lines.add(div(dt(visit.say(answer.label())), dd(span(text).withClass("number"))));
       }
       List<DomContent> parts = new ArrayList<>();
       parts.add(dl(lines.toArray(DomContent[]::new)).withClass("facts"));

@@ -13,6 +13,7 @@ public enum Dimension {
   TIME("time"),
   TEMPERATURE("temperature"),
   CONCENTRATION("concentration"),
+  HYDRAULIC_CONDUCTIVITY("hydraulic conductivity"),
   TRANSMISSIVITY("transmissivity"),
   SPECIFIC_CAPACITY("specific capacity"),
   MASS_PER_LENGTH("mass per length"),
@@ -20,6 +21,7 @@ public enum Dimension {
   VOLUME_PER_LENGTH("volume per length"),
   TURBIDITY("turbidity"),
   FUNNEL_VISCOSITY("funnel viscosity"),
+  KINEMATIC_VISCOSITY("kinematic viscosity"),
   POWER("power"),
   ANGLE("angle"),
   /** A share, a ratio, a count: a pure number. */

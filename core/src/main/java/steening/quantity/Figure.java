@@ -27,6 +27,7 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
   public String number(Reader reader) {
     Unit unit = scale.of(reader);
     if (unit == Unit.ONE) return Decimal.significant(quantity.in(unit), 4);
+    if (scale == Scale.GRAIN || scale == Scale.CONDUCTIVITY) return Decimal.significant(quantity.in(unit), 3);
     return scale == Scale.DIAMETER && unit == Unit.INCH ? inches() : fixed(unit, unit.decimals());
   }
 

@@ -49,6 +49,9 @@ public enum Unit {
   METRE_PER_SECOND(Dimension.VELOCITY, "m/s", 1, 4),
   METRE_PER_MINUTE(Dimension.VELOCITY, "m/min", 1.0 / 60, 1),
   METRE_PER_HOUR(Dimension.VELOCITY, "m/h", 1.0 / 3600, 1),
+  METRE_PER_DAY(Dimension.HYDRAULIC_CONDUCTIVITY, "m/d", 1.0 / 86400, 2),
+  GALLON_PER_DAY_PER_SQUARE_FOOT(
+      Dimension.HYDRAULIC_CONDUCTIVITY, "gpd/ft2", 0.003785411784 / 86400 / (0.3048 * 0.3048), 0, "gpd/ft²"),
   SECOND(Dimension.TIME, "s", 1, 0, "sec"),
   MINUTE(Dimension.TIME, "min", 60, 1, "minutes"),
   HOUR(Dimension.TIME, "h", 3600, 1, "hr", "hours"),
@@ -72,6 +75,7 @@ public enum Unit {
   LITRE_PER_METRE(Dimension.VOLUME_PER_LENGTH, "L/m", 0.001, 2),
   NTU(Dimension.TURBIDITY, "NTU", 1, 1, "UNT"),
   FUNNEL_SECOND(Dimension.FUNNEL_VISCOSITY, "s/qt", 1, 0),
+  SQUARE_MILLIMETRE_PER_SECOND(Dimension.KINEMATIC_VISCOSITY, "mm2/s", 0.000001, 3, "mm²/s"),
   HORSEPOWER(Dimension.POWER, "hp", 550 * 0.3048 * 0.45359237 * 9.80665, 2),
   KILOWATT(Dimension.POWER, "kW", 1000, 2),
   DEGREE(Dimension.ANGLE, "°", 1, 5, "deg"),

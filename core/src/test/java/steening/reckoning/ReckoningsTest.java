@@ -54,6 +54,11 @@ class ReckoningsTest {
         List<Answer> declared = reckoning.answers().stream().filter(a -> a.name().equals(name)).toList();
         assertThat(declared).as(name).extracting(Answer::scale).containsExactly(term.scale());
       });
+      outcome.words().forEach((name, word) -> {
+        met.add(name);
+        List<Answer> declared = reckoning.answers().stream().filter(a -> a.name().equals(name)).toList();
+        assertThat(declared).as(name).extracting(a -> a.measured().isPresent()).containsExactly(false);
+      });
     }
     assertThat(met).containsAll(reckoning.answers().stream().map(Answer::name).toList());
   }
@@ -69,6 +74,7 @@ class ReckoningsTest {
     for (Answer answer : reckoning.answers()) phrases.add(answer.label());
     for (Outcome outcome : Samples.outcomes(reckoning)) {
       phrases.addAll(outcome.remarks());
+      phrases.addAll(outcome.words().values());
       for (Working.Line line : outcome.working(US).lines()) phrases.add(line.label());
     }
     phrases.forEach(BothLanguages::assertSpokenIn);

@@ -7,6 +7,7 @@ import steening.field.CountField;
 import steening.field.Kind;
 import steening.field.QuantityField;
 import steening.field.TextField;
+import steening.ground.Sieves;
 import steening.language.Phrase;
 import steening.quantity.Scale;
 import steening.well.Material;
@@ -78,7 +79,11 @@ final class DrillingEntries {
       "log", Phrase.of("Driller's log", "Registro de perforación"), LOG_FROM, LOG_TO, LOG_MATERIAL, LOG_COLOUR,
       LOG_WATER, LOG_DESCRIPTION);
 
-  static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG);
+  static final Kind SIEVE = Kind.of(
+          "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), LOG_FROM, LOG_TO, Sieves.OPENINGS, Sieves.FINER)
+      .carrying(Sieves.OPENINGS);
+
+  static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, SIEVE);
 
   private DrillingEntries() {}
 

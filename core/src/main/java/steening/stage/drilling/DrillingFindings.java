@@ -24,6 +24,7 @@ final class DrillingFindings {
     findings.addAll(LogFindings.of(well));
     findings.addAll(RodFindings.of(well));
     findings.addAll(MudFindings.of(well));
+    findings.addAll(SieveFindings.of(well));
     return findings;
   }
 

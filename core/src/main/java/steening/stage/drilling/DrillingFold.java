@@ -3,6 +3,7 @@ package steening.stage.drilling;
 import java.util.Optional;
 import steening.bore.Reach;
 import steening.field.ChoiceField;
+import steening.ground.Sieves;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.quantity.Density;
@@ -27,6 +28,7 @@ final class DrillingFold {
       case "hole" -> hole(well, entry);
       case "mud" -> and(well, mud(well, body, entry.id()));
       case "log" -> log(well, entry);
+      case "sieve" -> sieve(well, entry);
       default -> well;
     };
   }
@@ -93,6 +95,16 @@ final class DrillingFold {
         DrillingEntries.LOG_WATER.in(body).map(ChoiceField.Option::code).orElse("no").equals("yes"),
         entry.id());
     return well.with(GroundLog.PART, well.get(GroundLog.PART).with(stratum));
+  }
+
+  private static Well sieve(Well well, Entry entry) {
+    Body body = entry.body();
+    Length from = DrillingEntries.LOG_FROM.length(body).orElseThrow();
+    Length to = DrillingEntries.LOG_TO.length(body).orElseThrow();
+    if (!to.isMoreThan(from)) return upsideDown(well, from, to, entry);
+    Sieved.Sample sample = new Sieved.Sample(
+        from, to, Sieves.OPENINGS.in(body).orElseThrow(), Sieves.FINER.in(body).orElseThrow(), entry.id());
+    return well.with(Sieved.PART, well.get(Sieved.PART).with(sample));
   }
 
   private static Well upsideDown(Well well, Length from, Length to, Entry entry) {

@@ -32,7 +32,8 @@ final class DrillingSheet {
     Drilling drilling = well.get(Drilling.PART);
     Hole hole = well.get(Hole.PART);
     Sheet sheet = volumes(circulation(Sheet.EMPTY, drilling, hole.depth().max(drilling.rodDepth())), hole);
-    return log(muds(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART));
+    Sheet logged = log(muds(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART));
+    return SieveSheet.on(logged, well);
   }
 
   private static Sheet circulation(Sheet sheet, Drilling drilling, Length deepest) {

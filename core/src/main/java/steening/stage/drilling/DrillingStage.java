@@ -4,6 +4,10 @@ import java.util.List;
 import steening.field.Kind;
 import steening.finding.Expectation;
 import steening.finding.Finding;
+import steening.ground.GrainSizeConductivity;
+import steening.ground.SieveCurve;
+import steening.ground.SoilName;
+import steening.ground.WentworthGrade;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.quantity.Length;
@@ -40,7 +44,8 @@ public final class DrillingStage implements Stage {
   @Override
   public List<Reckoning> reckonings() {
     return List.of(
-        HoleVolume.RECKONING, UpHoleVelocity.RECKONING, CuttingsLag.RECKONING, PitVolume.RECKONING, RodTally.RECKONING);
+        HoleVolume.RECKONING, UpHoleVelocity.RECKONING, CuttingsLag.RECKONING, PitVolume.RECKONING, RodTally.RECKONING,
+        SieveCurve.RECKONING, GrainSizeConductivity.RECKONING, SoilName.RECKONING, WentworthGrade.RECKONING);
   }
 
   @Override

@@ -1,0 +1,91 @@
+package steening.stage.drilling;
+
+import static steening.stage.drilling.DrillingFindings.depth;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import steening.drawing.Chart;
+import steening.ground.GrainSizeConductivity;
+import steening.ground.SieveCurve;
+import steening.ground.Sieves;
+import steening.language.Phrase;
+import steening.language.Shown;
+import steening.quantity.Scale;
+import steening.reckoning.Answer;
+import steening.reckoning.Outcome;
+import steening.stage.Sheet;
+import steening.well.Well;
+
+/** What the sieved samples have to show: their sizes, their curves, and roughly what water they would give. */
+final class SieveSheet {
+  private static final Phrase BLANK = Phrase.same("");
+  private static final List<Answer> COLUMNS = SieveCurve.RECKONING.answers();
+  private static final List<String> SHOWN = List.of(
+      "d10", "d30", "d50", "d60", "d90", "cu", "cc", "pack-least", "pack-most", "natural-slot-forty");
+
+  private SieveSheet() {}
+
+  static Sheet on(Sheet sheet, Well well) {
+    Sheet with = sheet;
+    List<List<Shown>> rows = new ArrayList<>();
+    for (Sieved.Sample sample : well.get(Sieved.PART).samples()) {
+      Optional<Outcome> curve =
+          Outcome.ifReckonable(() -> SieveCurve.of(sample.openings(), sample.finer()));
+      if (curve.isEmpty()) continue;
+      with = water(sizes(with, sample, curve.get()), sample, curve.get()).chart(chart(sample));
+      rows.add(row(sample, curve.get()));
+    }
+    return with.table(Phrase.of("Sieve analyses", "Análisis granulométricos"), heads(), rows);
+  }
+
+  private static Sheet sizes(Sheet sheet, Sieved.Sample sample, Outcome curve) {
+    if (curve.shown("d30").isEmpty()) return sheet;
+    Phrase label = Phrase.of(
+        "grain that 30 % are finer than, {0} to {1}", "grano del que el 30 % es más fino, {0} a {1}",
+        depth(sample.from()), depth(sample.to()));
+    return sheet.line(label, curve.figure("d30"), curve);
+  }
+
+  private static Sheet water(Sheet sheet, Sieved.Sample sample, Outcome curve) {
+    Optional<Outcome> reckoned = GrainSizeConductivity.of(curve, sample.to().minus(sample.from()));
+    if (reckoned.isEmpty()) return sheet;
+    Outcome water = reckoned.get();
+    Phrase label = Phrase.of(
+        "specific capacity to hope for, {0} to {1}, if it is all screened",
+        "capacidad específica esperable, {0} a {1}, si se enrejilla todo", depth(sample.from()), depth(sample.to()));
+    Phrase range = Phrase.of(
+        "{0} to {1}", "{0} a {1}", water.figure("specific-capacity-least"), water.figure("specific-capacity-most"));
+    return sheet.line(label, range, water);
+  }
+
+  private static List<Phrase> heads() {
+    List<Phrase> heads = new ArrayList<>(List.of(Phrase.of("From", "Desde"), Phrase.of("To", "Hasta")));
+    for (String name : SHOWN) heads.add(name.startsWith("d") ? Phrase.same("D" + name.substring(1)) : label(name));
+    return heads;
+  }
+
+  private static Phrase label(String name) {
+    return COLUMNS.stream().filter(a -> a.name().equals(name)).findFirst().orElseThrow().label();
+  }
+
+  private static List<Shown> row(Sieved.Sample sample, Outcome curve) {
+    List<Shown> row = new ArrayList<>(List.of(depth(sample.from()), depth(sample.to())));
+    for (String name : SHOWN) row.add(curve.shown(name).orElse(BLANK));
+    return row;
+  }
+
+  /** The usual semi-logarithmic axes. */
+  private static Chart chart(Sieved.Sample sample) {
+    List<Chart.Point> points = Sieves.of(sample.openings(), sample.finer()).all().stream()
+        .map(s -> new Chart.Point(s.opening().in(Scale.GRAIN.us()), s.finer().in(Scale.SHARE.us()), true))
+        .toList();
+    return new Chart(
+        Phrase.of(
+            "Grain size, {0} to {1}", "Granulometría, {0} a {1}", depth(sample.from()), depth(sample.to())),
+        new Chart.Axis(Phrase.of("grain size", "tamaño del grano"), Scale.GRAIN, true, false),
+        new Chart.Axis(Sieves.FINER.label(), Scale.SHARE, false, false),
+        points,
+        Optional.of(points));
+  }
+}

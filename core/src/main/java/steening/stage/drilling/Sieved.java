@@ -1,0 +1,30 @@
+package steening.stage.drilling;
+
+import java.util.ArrayList;
+import java.util.List;
+import steening.quantity.Length;
+import steening.quantity.Quantity;
+import steening.well.Part;
+
+/** The samples that were sieved, in order of time. */
+record Sieved(List<Sample> samples) {
+  static final Part<Sieved> PART = new Part<>("sieved", new Sieved(List.of()));
+
+  Sieved {
+    samples = List.copyOf(samples);
+  }
+
+  /** One sample, as it was typed; whether its two series belong together is not known here. */
+  record Sample(Length from, Length to, List<Quantity> openings, List<Quantity> finer, String entry) {
+    Sample {
+      openings = List.copyOf(openings);
+      finer = List.copyOf(finer);
+    }
+  }
+
+  Sieved with(Sample sample) {
+    List<Sample> more = new ArrayList<>(samples);
+    more.add(sample);
+    return new Sieved(more);
+  }
+}
