@@ -12,15 +12,20 @@ import java.util.Set;
  * java.lang.String.format(} one method with all its variants.
  */
 final class Banned {
-  private static final String NUMBERS = "numbers are written by Decimal: the platforms round ties and print digits differently";
-  private static final String READING = "numbers are read by Decimal: a browser's parser is off by one unit on long texts";
-  private static final String ELEMENTARY = "use Elementary: the platforms' own functions differ in the last digits and more";
+  private static final String NUMBERS =
+      "numbers are written by Decimal: the platforms round ties and print digits differently";
+  private static final String READING =
+      "numbers are read by Decimal: a browser's parser is off by one unit on long texts";
+  private static final String ELEMENTARY =
+      "use Elementary: the platforms' own functions differ in the last digits and more";
   private static final String SUMS = "add in a loop: the JVM compensates for rounding here, a browser does not";
-  private static final String ORDER = "its order is another in each world, even in each run; use LinkedHashMap, TreeMap and the like";
+  private static final String ORDER =
+      "its order is another in each world, even in each run; use LinkedHashMap, TreeMap and the like";
   private static final String CLOCK = "the moment comes in with the request";
   private static final String IDENTITY = "ids come in with the pen";
   private static final String CHANCE = "the same request must have the same reply";
-  private static final String DATES = "use Dates and Moment: the platform's reader weighs a third of a megabyte in a browser";
+  private static final String DATES =
+      "use Dates and Moment: the platform's reader weighs a third of a megabyte in a browser";
   private static final String MACHINE = "depends on the machine it runs on; only Locale.ROOT is everywhere the same";
   private static final String PURE = "the core runs no threads, reads and writes nothing and looks nothing up";
   private static final String TEXT = "does something else in a browser";
@@ -50,8 +55,8 @@ final class Banned {
     ban(ORDER, "java.util.stream.Collectors.toSet(", "java.util.stream.Collectors.toUnmodifiableSet(");
     ban(ORDER, "java.util.stream.Collectors.toUnmodifiableMap(");
     String function = "java.util.function.Function";
-    ban(ORDER, "java.util.stream.Collectors.toMap(" + function + ", " + function + ")");
-    ban(ORDER, "java.util.stream.Collectors.toMap(" + function + ", " + function + ", java.util.function.BinaryOperator)");
+    String toMap = "java.util.stream.Collectors.toMap(" + function + ", " + function;
+    ban(ORDER, toMap + ")", toMap + ", java.util.function.BinaryOperator)");
     ban(ORDER, "java.util.stream.Collectors.groupingBy(" + function + ")");
     ban(ORDER, "java.util.stream.Collectors.groupingBy(" + function + ", java.util.stream.Collector)");
 
@@ -71,7 +76,8 @@ final class Banned {
     ban(IDENTITY, "java.util.UUID.");
     ban(CHANCE, "java.util.Random.", "java.util.SplittableRandom.", "java.lang.System.identityHashCode(");
     ban(CHANCE, "java.util.Collections.shuffle(");
-    ban(PURE, "java.lang.System.", "java.lang.Thread.", "java.lang.ThreadLocal.", "java.lang.Process", "java.util.Scanner.");
+    ban(PURE, "java.lang.System.", "java.lang.Thread.", "java.lang.ThreadLocal.");
+    ban(PURE, "java.lang.Process", "java.util.Scanner.");
     ban(PURE, "java.lang.Class.forName(", "java.lang.Class.getResource", "java.lang.Class.getDeclared");
     ban(PURE, "java.lang.ClassLoader.", "java.util.ServiceLoader.", "java.lang.Throwable.printStackTrace(");
     ban(PURE, "java.util.Collection.parallelStream(", "java.util.Arrays.parallel");
@@ -81,14 +87,16 @@ final class Banned {
   /** Equal in both worlds, though their class is banned. */
   private static final Set<String> ALLOWED =
       Set.of(
-          "java.lang.Math.abs", "java.lang.Math.min", "java.lang.Math.max", "java.lang.Math.sqrt", "java.lang.Math.floor",
-          "java.lang.Math.ceil", "java.lang.Math.floorDiv", "java.lang.Math.floorMod", "java.lang.Math.addExact",
-          "java.lang.Math.subtractExact", "java.lang.Math.multiplyExact", "java.lang.Math.negateExact",
-          "java.lang.Math.incrementExact", "java.lang.Math.toIntExact", "java.lang.System.arraycopy",
+          "java.lang.Math.abs", "java.lang.Math.min", "java.lang.Math.max", "java.lang.Math.sqrt",
+          "java.lang.Math.floor", "java.lang.Math.ceil", "java.lang.Math.floorDiv", "java.lang.Math.floorMod",
+          "java.lang.Math.addExact", "java.lang.Math.subtractExact", "java.lang.Math.multiplyExact",
+          "java.lang.Math.negateExact", "java.lang.Math.incrementExact", "java.lang.Math.toIntExact",
+          "java.lang.System.arraycopy",
           "java.util.Locale.ROOT");
 
   /** The one class that may, because it is where the others are sent. */
-  private static final Map<String, String> EXCEPT = Map.of("steening.number.Decimal", "java.math.BigDecimal.doubleValue(");
+  private static final Map<String, String> EXCEPT = Map.of(
+      "steening.number.Decimal", "java.math.BigDecimal.doubleValue(");
 
   private Banned() {}
 

@@ -33,8 +33,8 @@ final class FoldBench {
       String id = level.id().substring(0, 28) + String.format("%08x", i);
       String minutes = (20 + i * 0.2) + " min";
       entries.add(new Entry(
-          id, level.well(), level.device(), 10_000L + i, level.who(), level.happenedAt(), level.recordedAt(), level.kind(),
-          level.schema(), level.body().with("minutes", minutes), level.replaces()));
+          id, level.well(), level.device(), 10_000L + i, level.who(), level.happenedAt(), level.recordedAt(),
+          level.kind(), level.schema(), level.body().with("minutes", minutes), level.replaces()));
     }
     return entries;
   }

@@ -39,8 +39,8 @@ final class InsertBench {
     List<Entry> entries = new ArrayList<>();
     for (int i = 1; i <= ENTRIES; i++) {
       entries.add(new Entry(
-          ids.next(), pattern.well(), "bench", i, pattern.who(), pattern.happenedAt(), pattern.recordedAt(), pattern.kind(),
-          pattern.schema(), pattern.body(), List.of()));
+          ids.next(), pattern.well(), "bench", i, pattern.who(), pattern.happenedAt(), pattern.recordedAt(),
+          pattern.kind(), pattern.schema(), pattern.body(), List.of()));
     }
     return entries;
   }
@@ -55,7 +55,8 @@ final class InsertBench {
 
   private static double bare(Path file, List<Entry> entries) throws Exception {
     Files.deleteIfExists(file);
-    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file); Statement statement = connection.createStatement()) {
+    try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        Statement statement = connection.createStatement()) {
       statement.execute("pragma journal_mode=wal");
       statement.execute("pragma synchronous=full");
       statement.execute("create table entry (n integer primary key, id text unique not null, text text not null)");

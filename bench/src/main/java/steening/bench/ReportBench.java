@@ -53,7 +53,8 @@ final class ReportBench {
   }
 
   private static void write(List<List<String>> pages) throws Exception {
-    try (PDDocument document = new PDDocument(); InputStream file = ReportPrinter.class.getResourceAsStream("/fonts/DejaVuSansCondensed.ttf")) {
+    try (PDDocument document = new PDDocument();
+        InputStream file = ReportPrinter.class.getResourceAsStream("/fonts/DejaVuSansCondensed.ttf")) {
       PDType0Font font = PDType0Font.load(document, file, true);
       for (List<String> lines : pages) {
         PDPage page = new PDPage();

@@ -28,10 +28,16 @@ final class StartBench {
     @Override
     public void run() throws Exception {
       int port = freePort();
-      List<String> command = new ArrayList<>(List.of(ProcessHandle.current().info().command().orElse("java"), "-XX:+UseSerialGC", "-Xmx256m"));
+      String java = ProcessHandle.current().info().command().orElse("java");
+      String database = folder.resolve("start.db").toString();
+      List<String> command = new ArrayList<>(List.of(java, "-XX:+UseSerialGC", "-Xmx256m"));
       command.addAll(options);
-      command.addAll(List.of("-jar", jar.toString(), "serve", "--database", folder.resolve("start.db").toString(), "--port", Integer.toString(port)));
-      Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+      command.addAll(List.of(
+          "-jar", jar.toString(), "serve", "--database", database, "--port", Integer.toString(port)));
+      Process process = new ProcessBuilder(command)
+          .redirectErrorStream(true)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .start();
       try {
         awaitPage(port);
       } finally {

@@ -35,7 +35,8 @@ public record Finding(
 
   public static Finding of(String code, Weight weight, String stage, Phrase text) {
     return new Finding(
-        code, weight, stage, text, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+        code, weight, stage, text,
+        Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
   }
 
   public Finding comparing(Figure measured, Figure expected) {

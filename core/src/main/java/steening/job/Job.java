@@ -28,7 +28,9 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
     List<Entry> unread = new ArrayList<>();
     for (Entry entry : journal.facts()) {
       Optional<Kind> kind = Stages.kind(entry.kind());
-      boolean readable = kind.isPresent() && entry.schema() <= kind.get().schema() && kind.get().faults(entry.body()).isEmpty();
+      boolean readable = kind.isPresent()
+          && entry.schema() <= kind.get().schema()
+          && kind.get().faults(entry.body()).isEmpty();
       if (readable) well = Stages.ofKind(entry.kind()).orElseThrow().fold(well, entry);
       else unread.add(entry);
     }

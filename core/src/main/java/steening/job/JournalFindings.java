@@ -20,7 +20,8 @@ final class JournalFindings {
       findings.add(Finding.of(
               "journal.waiting", Weight.LOOK, "journal",
               Phrase.of(
-                  "A correction names an entry that has not arrived yet.", "Una corrección nombra un registro que aún no ha llegado."))
+                  "A correction names an entry that has not arrived yet.",
+                  "Una corrección nombra un registro que aún no ha llegado."))
           .from(List.of(entry.id())));
     }
     for (List<Entry> rivals : job.journal().rivals()) {
@@ -36,19 +37,24 @@ final class JournalFindings {
       findings.add(Finding.of(
               "journal.clash", Weight.LOOK, "journal",
               Phrase.of(
-                  "Two different entries came under one id, perhaps from a copied device; one holds, the other is set aside.",
-                  "Llegaron dos registros distintos con un mismo id, quizá de un aparato copiado; vale uno, el otro se aparta."))
+                  "Two different entries came under one id, perhaps from a copied device;"
+                      + " one holds, the other is set aside.",
+                  "Llegaron dos registros distintos con un mismo id, quizá de un aparato copiado;"
+                      + " vale uno, el otro se aparta."))
           .from(List.of(entry.id())));
     }
     for (Entry entry : job.unread()) {
       findings.add(Finding.of(
               "journal.unread", Weight.NOTE, "journal",
               Phrase.of(
-                  "An entry of kind {0} is kept but not understood here.", "Un registro de tipo {0} se conserva pero aquí no se entiende.",
+                  "An entry of kind {0} is kept but not understood here.",
+                  "Un registro de tipo {0} se conserva pero aquí no se entiende.",
                   entry.kind()))
           .from(List.of(entry.id())));
     }
-    for (Entry entry : job.journal().facts()) Stages.kind(entry.kind()).ifPresent(kind -> findings.addAll(unusual(kind, entry)));
+    for (Entry entry : job.journal().facts()) {
+      Stages.kind(entry.kind()).ifPresent(kind -> findings.addAll(unusual(kind, entry)));
+    }
     return findings;
   }
 
@@ -57,7 +63,8 @@ final class JournalFindings {
     List<Finding> findings = new ArrayList<>();
     for (Reading reading : kind.read(entry.body().values(), Reader.US_ENGLISH).values()) {
       if (reading instanceof Reading.Asked asked) {
-        findings.add(Finding.of("journal.unusual", Weight.LOOK, Stages.ofKind(kind.name()).orElseThrow().name(), asked.question())
+        String stage = Stages.ofKind(kind.name()).orElseThrow().name();
+        findings.add(Finding.of("journal.unusual", Weight.LOOK, stage, asked.question())
             .so(Phrase.of("Correct the entry, or confirm it.", "Corrija el registro, o confírmelo."))
             .from(List.of(entry.id())));
       }

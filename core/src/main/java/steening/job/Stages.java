@@ -57,9 +57,15 @@ public final class Stages {
     return ALL.stream().flatMap(s -> s.kinds().stream()).filter(k -> k.name().equals(name)).findFirst();
   }
 
-  /** What is wrong with the body of an entry, by field; nothing for a kind, or a version of one, that is newer than this. */
+  /**
+   * What is wrong with the body of an entry, by field; nothing for a kind, or a version of one, that is newer than
+   * this.
+   */
   public static List<Phrase> faults(Entry entry) {
-    return kind(entry.kind()).filter(k -> entry.schema() <= k.schema()).map(k -> k.faults(entry.body())).orElse(List.of());
+    return kind(entry.kind())
+        .filter(k -> entry.schema() <= k.schema())
+        .map(k -> k.faults(entry.body()))
+        .orElse(List.of());
   }
 
   public static List<Reckoning> reckonings() {

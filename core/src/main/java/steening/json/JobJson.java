@@ -65,7 +65,9 @@ public final class JobJson {
   }
 
   private static JsonObject expectation(Expectation expectation, Reader reader) {
-    JsonObject json = new JsonObject().add("what", say(expectation.what(), reader)).add("value", shown(expectation.figure(), reader));
+    JsonObject json = new JsonObject()
+        .add("what", say(expectation.what(), reader))
+        .add("value", shown(expectation.figure(), reader));
     expectation.band().ifPresent(band -> json.add("giveOrTake", shown(band, reader)));
     return json;
   }

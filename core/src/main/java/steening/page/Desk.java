@@ -2,6 +2,7 @@ package steening.page;
 
 import com.eclipsesource.json.Json;
 import com.eclipsesource.json.JsonObject;
+import com.eclipsesource.json.JsonValue;
 import com.eclipsesource.json.ParseException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -99,7 +100,8 @@ public final class Desk {
     try {
       return ReckonApi.answer(reckoning.get(), apiValues(visit.request()), visit.reader());
     } catch (ParseException | UnsupportedOperationException unreadable) {
-      return Reply.json(400, new JsonObject().add("sentence", "The body is a JSON object of texts, {\"hole\":\"7 7/8 in\"}.").toString());
+      String sentence = "The body is a JSON object of texts, {\"hole\":\"7 7/8 in\"}.";
+      return Reply.json(400, new JsonObject().add("sentence", sentence).toString());
     }
   }
 
@@ -109,7 +111,8 @@ public final class Desk {
     if (raw.isBlank()) return request.values();
     Map<String, String> values = new LinkedHashMap<>();
     for (JsonObject.Member member : Json.parse(raw).asObject()) {
-      values.put(member.getName(), member.getValue().isString() ? member.getValue().asString() : member.getValue().toString());
+      JsonValue value = member.getValue();
+      values.put(member.getName(), value.isString() ? value.asString() : value.toString());
     }
     return values;
   }

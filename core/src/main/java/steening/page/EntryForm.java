@@ -47,20 +47,26 @@ record EntryForm(
     String sure = typed.getOrDefault(Kind.SURE.name(), "");
     List<DomContent> parts = new ArrayList<>();
     // The first button is the one that the enter key presses: it must not be one of the answers to a question.
-    parts.add(button(visit.say(Words.TAKE_DOWN)).withClass("unseen").attr("tabindex", "-1").attr("aria-hidden", "true"));
+    parts.add(button(visit.say(Words.TAKE_DOWN))
+        .withClass("unseen").attr("tabindex", "-1").attr("aria-hidden", "true"));
     parts.add(hidden(KIND, kind.name()));
     if (typed.containsKey(REPLACES)) parts.add(hidden(REPLACES, typed.get(REPLACES)));
     parts.add(hidden(Kind.SURE.name(), sure));
     trouble.ifPresent(sentence -> parts.add(p(visit.say(sentence)).withClass("sentence").attr("role", "alert")));
     List<DomContent> more = new ArrayList<>();
     for (Field field : kind.fields()) {
-      DomContent shown = FieldInput.of(field, typed.getOrDefault(field.name(), ""), readings.get(field), sure, visit.reader());
+      String sent = typed.getOrDefault(field.name(), "");
+      DomContent shown = FieldInput.of(field, sent, readings.get(field), sure, visit.reader());
       (isFolded(field) ? more : parts).add(shown);
     }
-    if (!more.isEmpty()) parts.add(folded(visit.say(Words.MORE), div(more.toArray(DomContent[]::new)).withClass("entry")));
+    if (!more.isEmpty()) {
+      DomContent inside = div(more.toArray(DomContent[]::new)).withClass("entry");
+      parts.add(folded(visit.say(Words.MORE), inside));
+    }
     parts.add(whenAndWho(visit));
     parts.add(button(visit.say(Words.TAKE_DOWN)).withClass("main"));
-    return form(parts.toArray(DomContent[]::new)).withMethod("post").withAction(action).withClass("entry").withId("entry");
+    return form(parts.toArray(DomContent[]::new))
+        .withMethod("post").withAction(action).withClass("entry").withId("entry");
   }
 
   /** Words that may stay empty are out of the way of a thumb until someone wants them, or until they are in trouble. */
@@ -71,9 +77,10 @@ record EntryForm(
 
   private DomContent whenAndWho(Visit visit) {
     String happened = typed.getOrDefault(HAPPENED, "");
+    String type = happened.isEmpty() ? "datetime-local" : "text";
     DomContent when = div(
             label(span(visit.say(Words.WHEN))).withFor(HAPPENED),
-            input().withType(happened.isEmpty() ? "datetime-local" : "text").withName(HAPPENED).withId(HAPPENED).withValue(happened))
+            input().withType(type).withName(HAPPENED).withId(HAPPENED).withValue(happened))
         .withClass("field");
     String hand = typed.getOrDefault(HAND, visit.hand().orElse(""));
     DomContent who = div(

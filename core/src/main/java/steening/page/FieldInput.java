@@ -40,7 +40,9 @@ final class FieldInput {
    */
   static DomContent of(Field field, String typed, Reading reading, String sure, Reader reader) {
     List<DomContent> parts = new ArrayList<>();
-    if (field instanceof ChoiceField choice && choice.options().size() <= BUTTONS) return radios(choice, typed, reading, reader);
+    if (field instanceof ChoiceField choice && choice.options().size() <= BUTTONS) {
+      return radios(choice, typed, reading, reader);
+    }
     parts.add(label(head(field, reader)).withFor(field.name()));
     parts.add(field instanceof ChoiceField choice ? list(choice, typed, reader) : box(field, typed, reading, reader));
     parts.addAll(trouble(field, reading, sure, reader));
@@ -63,14 +65,19 @@ final class FieldInput {
     boolean decimal = field instanceof QuantityField amount && amount.scale() != Scale.DIAMETER;
     if (decimal) box = box.attr("inputmode", "decimal");
     if (field instanceof DateField && typed.isEmpty()) box = box.withType("date");
-    if (isTrouble(reading)) box = box.attr("aria-invalid", "true").attr("aria-describedby", field.name() + "-trouble").withCondAutofocus(true);
+    if (isTrouble(reading)) {
+      box = box.attr("aria-invalid", "true")
+          .attr("aria-describedby", field.name() + "-trouble")
+          .withCondAutofocus(true);
+    }
     return box;
   }
 
   private static DomContent list(ChoiceField field, String typed, Reader reader) {
     return select(
             option(Words.CHOOSE.shownTo(reader)).withValue(""),
-            each(field.options(), o -> option(o.label().shownTo(reader)).withValue(o.code()).withCondSelected(o.code().equals(typed))))
+            each(field.options(), o -> option(o.label().shownTo(reader))
+                .withValue(o.code()).withCondSelected(o.code().equals(typed))))
         .withName(field.name())
         .withId(field.name());
   }
@@ -85,7 +92,8 @@ final class FieldInput {
       parts.add(label(radio, span(option.label().shownTo(reader))).withFor(id));
     }
     parts.addAll(trouble(field, reading, "", reader));
-    return fieldset(parts.toArray(DomContent[]::new)).withClass("field choices" + (isTrouble(reading) ? " trouble" : ""));
+    String names = "field choices" + (isTrouble(reading) ? " trouble" : "");
+    return fieldset(parts.toArray(DomContent[]::new)).withClass(names);
   }
 
   private static boolean isTrouble(Reading reading) {
@@ -112,6 +120,7 @@ final class FieldInput {
   private static DomContent meaning(Field field, String meaning, String sure, Reader reader) {
     boolean usual = !(field.read(meaning, reader, false) instanceof Reading.Asked);
     if (usual) return button(meaning).withName(field.name()).withValue(meaning);
-    return button(Words.AS_TYPED.about(meaning).shownTo(reader)).withName(Kind.SURE.name()).withValue((sure + " " + field.name()).trim());
+    String confirmed = (sure + " " + field.name()).trim();
+    return button(Words.AS_TYPED.about(meaning).shownTo(reader)).withName(Kind.SURE.name()).withValue(confirmed);
   }
 }

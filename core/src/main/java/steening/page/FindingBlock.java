@@ -29,8 +29,10 @@ final class FindingBlock {
     List<DomContent> parts = new ArrayList<>();
     parts.add(p(strong(finding.weight().label().shownTo(reader)), text(" " + finding.text().shownTo(reader))));
     List<DomContent> pairs = new ArrayList<>();
-    finding.measured().ifPresent(figure -> pairs.add(pair("number-pair", Words.MEASURED, figure.shownTo(reader), reader)));
-    finding.expected().ifPresent(figure -> pairs.add(pair("number-pair", Words.EXPECTED, figure.shownTo(reader), reader)));
+    finding.measured().ifPresent(
+        figure -> pairs.add(pair("number-pair", Words.MEASURED, figure.shownTo(reader), reader)));
+    finding.expected().ifPresent(
+        figure -> pairs.add(pair("number-pair", Words.EXPECTED, figure.shownTo(reader), reader)));
     finding.next().ifPresent(next -> pairs.add(pair("words-pair", Words.DO_NOW, next.shownTo(reader), reader)));
     finding.cause().ifPresent(cause -> pairs.add(pair("words-pair", Words.CAUSE, cause.shownTo(reader), reader)));
     if (!pairs.isEmpty()) parts.add(dl(pairs.toArray(DomContent[]::new)));

@@ -58,24 +58,31 @@ final class JournalPage {
       parts.add(form.shown(visit));
     }
     parts.add(h2(visit.say(Words.WITHDRAW)));
-    parts.add(form(
-            div(label(span(visit.say(Words.WHY))).withFor("why"), input().withType("text").withName("why").withId("why")).withClass("field"),
-            button(visit.say(Words.WITHDRAW)))
+    DomContent why = div(
+            label(span(visit.say(Words.WHY))).withFor("why"),
+            input().withType("text").withName("why").withId("why"))
+        .withClass("field");
+    parts.add(form(why, button(visit.say(Words.WITHDRAW)))
         .withMethod("post")
         .withAction(address + "/entry/" + entry.id() + "/withdrawal")
         .withClass("entry"));
-    return Reply.page(sent.isPresent() ? 422 : 200, Layout.page(visit, visit.say(Words.CORRECT), parts.toArray(DomContent[]::new)));
+    int status = sent.isPresent() ? 422 : 200;
+    return Reply.page(status, Layout.page(visit, visit.say(Words.CORRECT), parts.toArray(DomContent[]::new)));
   }
 
   private static DomContent one(Visit visit, Job job, Entry entry) {
     List<DomContent> parts = new ArrayList<>();
-    String title = entry.isWithdrawal() ? visit.say(Words.WITHDRAW) : Stages.kind(entry.kind()).map(k -> visit.say(k.title())).orElse(entry.kind());
+    String title = entry.isWithdrawal()
+        ? visit.say(Words.WITHDRAW)
+        : Stages.kind(entry.kind()).map(k -> visit.say(k.title())).orElse(entry.kind());
     parts.add(p(
         span(Dates.format(entry.happenedAt().date()) + " " + entry.happenedAt().clock()).withClass("when"),
         span(title).withClass("title"),
         span(entry.who()).withClass("who"),
         span(state(visit, job, entry)).withClass("state")));
-    parts.add(p(each(entry.body().values().entrySet(), value -> span(fieldName(entry, value.getKey(), visit) + ": " + value.getValue()).withClass("value"))));
+    parts.add(p(each(
+        entry.body().values().entrySet(),
+        value -> span(fieldName(entry, value.getKey(), visit) + ": " + value.getValue()).withClass("value"))));
     if (!entry.isWithdrawal() && job.journal().replacementsOf(entry).isEmpty()) {
       parts.add(a(visit.say(Words.CORRECT)).withHref("/well/" + job.well().id() + "/entry/" + entry.id()));
     }

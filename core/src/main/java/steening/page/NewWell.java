@@ -26,6 +26,7 @@ final class NewWell {
   }
 
   private static Reply page(Visit visit, EntryForm form, int status) {
-    return Reply.page(status, Layout.page(visit, visit.say(Words.NEW_WELL), h1(visit.say(Words.NEW_WELL)), form.shown(visit)));
+    String title = visit.say(Words.NEW_WELL);
+    return Reply.page(status, Layout.page(visit, title, h1(title), form.shown(visit)));
   }
 }

@@ -23,7 +23,8 @@ final class StageNav {
 
   static DomContent of(Visit visit, Job job, Stage here) {
     List<Stage> stages = Stages.all();
-    String place = visit.say(Words.STAGE_OF.about(Integer.toString(stages.indexOf(here) + 1), Integer.toString(stages.size())));
+    String number = Integer.toString(stages.indexOf(here) + 1);
+    String place = visit.say(Words.STAGE_OF.about(number, Integer.toString(stages.size())));
     return nav(
             details(
                 summary(span(visit.say(here.title())).withClass("here"), span(place).withClass("place")),
@@ -43,9 +44,12 @@ final class StageNav {
       case UNDER_WAY -> "◐";
       case NOT_BEGUN -> "○";
     };
-    return li(
-        a(span(mark).withClass("mark").attr("aria-hidden", "true"), span(visit.say(stage.title())), span(visit.say(word)).withClass("place"))
-            .withHref("/well/" + job.well().id() + "/" + stage.name())
-            .condAttr(here, "aria-current", "page"));
+    DomContent link = a(
+            span(mark).withClass("mark").attr("aria-hidden", "true"),
+            span(visit.say(stage.title())),
+            span(visit.say(word)).withClass("place"))
+        .withHref("/well/" + job.well().id() + "/" + stage.name())
+        .condAttr(here, "aria-current", "page");
+    return li(link);
   }
 }

@@ -1,7 +1,6 @@
 package steening.page;
 
 import static j2html.TagCreator.a;
-import static j2html.TagCreator.details;
 import static j2html.TagCreator.div;
 import static j2html.TagCreator.each;
 import static j2html.TagCreator.figure;
@@ -12,7 +11,6 @@ import static j2html.TagCreator.p;
 import static j2html.TagCreator.rawHtml;
 import static j2html.TagCreator.section;
 import static j2html.TagCreator.span;
-import static j2html.TagCreator.summary;
 import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
@@ -24,9 +22,7 @@ import steening.finding.Expectation;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.job.Job;
-import steening.job.Stages;
 import steening.job.WellName;
-import steening.stage.Sheet;
 import steening.stage.Stage;
 
 /** One well: what to do next and what to expect, the form for it, the section, and all that is known so far. */
@@ -42,17 +38,15 @@ final class WellPage {
     if (!heavy.isEmpty()) work.add(FindingBlock.all(heavy, visit.reader()));
     work.add(next(visit, job, stage, form));
     if (!light.isEmpty()) work.add(section(h2(visit.say(Words.FINDINGS)), FindingBlock.all(light, visit.reader())));
-    DomContent drawing = section(
-            h2(visit.say(Words.SECTION)), figure(rawHtml(Section.draw(job.well(), visit.reader()))).withClass("section"))
-        .withClass("drawing");
+    DomContent drawn = rawHtml(Section.draw(job.well(), visit.reader()));
+    DomContent drawing = section(h2(visit.say(Words.SECTION)), figure(drawn).withClass("section")).withClass("drawing");
+    DomContent well = div(
+            div(work.toArray(DomContent[]::new)).withClass("work"),
+            drawing,
+            SoFar.of(visit, job, stage))
+        .withClass("well");
     String name = WellName.of(job.journal());
-    return Reply.page(
-        status,
-        Layout.page(
-            visit, name,
-            h1(name),
-            StageNav.of(visit, job, stage),
-            div(div(work.toArray(DomContent[]::new)).withClass("work"), drawing, SoFar.of(visit, job, stage)).withClass("well")));
+    return Reply.page(status, Layout.page(visit, name, h1(name), StageNav.of(visit, job, stage), well));
   }
 
   private static DomContent saved(Visit visit, Job job) {
@@ -73,8 +67,8 @@ final class WellPage {
     List<Kind> others = stage.kinds().stream().filter(k -> k != form.kind()).toList();
     if (!others.isEmpty()) {
       String address = "/well/" + job.well().id() + "/" + stage.name() + "?kind=";
-      parts.add(nav(span(visit.say(Words.ALSO_HERE)).withClass("label"), each(others, k -> a(visit.say(k.title())).withHref(address + k.name() + "#entry")))
-          .withClass("others"));
+      DomContent links = each(others, k -> a(visit.say(k.title())).withHref(address + k.name() + "#entry"));
+      parts.add(nav(span(visit.say(Words.ALSO_HERE)).withClass("label"), links).withClass("others"));
     }
     return section(parts.toArray(DomContent[]::new)).withClass("next");
   }
@@ -86,27 +80,5 @@ final class WellPage {
     expectation.band().ifPresent(b -> parts.add(span(visit.say(Words.GIVE_OR_TAKE.about(b))).withClass("band")));
     parts.add(WorkingBlock.of(expectation.working(), visit.reader()));
     return div(parts.toArray(DomContent[]::new)).withClass("expectation");
-  }
-
-  /** What every stage has to show, the present one open, and the way to journal and papers. */
-  private static final class SoFar {
-    static DomContent of(Visit visit, Job job, Stage present) {
-      List<DomContent> parts = new ArrayList<>();
-      parts.add(h2(visit.say(Words.SO_FAR)));
-      for (Stage stage : Stages.all()) {
-        Sheet sheet = job.sheet(stage);
-        if (!sheet.isEmpty()) {
-          parts.add(details(summary(visit.say(stage.title())), SheetBlock.of(sheet, visit.reader())).withCondOpen(stage == present));
-        }
-      }
-      String address = "/well/" + job.well().id();
-      parts.add(nav(
-              a(visit.say(Words.JOURNAL)).withHref(address + "/journal"),
-              a(visit.say(Words.LOAD_LIST)).withHref(address + "/load-list"),
-              a(visit.say(Words.TAILGATE)).withHref(address + "/tailgate"),
-              a(visit.say(Words.REPORT)).withHref(address + "/report.pdf"))
-          .withClass("others"));
-      return section(parts.toArray(DomContent[]::new)).withClass("so-far");
-    }
   }
 }

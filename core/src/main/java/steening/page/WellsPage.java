@@ -48,7 +48,8 @@ final class WellsPage {
     String address = "/well/" + job.well().id();
     Optional<Finding> heaviest = job.findings().stream().filter(f -> f.weight() != Weight.NOTE).findFirst();
     DomContent due = heaviest
-        .<DomContent>map(f -> span(strong(visit.say(f.weight().label())), text(" " + visit.say(f.text()))).withClass("due " + f.weight().code()))
+        .<DomContent>map(f -> span(strong(visit.say(f.weight().label())), text(" " + visit.say(f.text())))
+            .withClass("due " + f.weight().code()))
         .orElseGet(() -> span(visit.say(Words.NEXT) + ": " + visit.say(next(job))).withClass("due"));
     return li(a(span(WellName.of(job.journal())).withClass("name"), due).withHref(address));
   }

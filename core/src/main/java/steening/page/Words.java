@@ -30,7 +30,8 @@ final class Words {
   static final Phrase HAND = Phrase.of("who writes", "quién anota");
   static final Phrase HAND_MISSING = Phrase.of("Who writes? Example: Ada.", "¿Quién anota? Ejemplo: Ada.");
   static final Phrase WHEN_UNREADABLE = Phrase.of(
-      "The time \"{0}\" is not understood. Example: 2026-05-06T14:05.", "No se entiende la hora «{0}». Ejemplo: 2026-05-06T14:05.");
+      "The time \"{0}\" is not understood. Example: 2026-05-06T14:05.",
+      "No se entiende la hora «{0}». Ejemplo: 2026-05-06T14:05.");
   static final Phrase WHEN_AHEAD = Phrase.of(
       "{0} has not come yet. When did it happen?", "{0} aún no llega. ¿Cuándo ocurrió?");
   static final Phrase NOT_TAKEN = Phrase.of(
@@ -39,7 +40,8 @@ final class Words {
   static final Phrase ALSO_HERE = Phrase.of("Also in this stage", "También en esta etapa");
   static final Phrase STAGE_OF = Phrase.of("{0} of {1}", "{0} de {1}");
   static final Phrase ALL_DONE = Phrase.of(
-      "Every stage is done. What comes later can still be taken down.", "Todas las etapas están hechas. Lo que venga aún puede anotarse.");
+      "Every stage is done. What comes later can still be taken down.",
+      "Todas las etapas están hechas. Lo que venga aún puede anotarse.");
   static final Phrase DONE = Phrase.of("done", "hecho");
   static final Phrase UNDER_WAY = Phrase.of("under way", "en curso");
   static final Phrase NOT_BEGUN = Phrase.of("not begun", "sin empezar");

@@ -51,7 +51,8 @@ final class WorkingBlock {
     String unit = line.unit().isEmpty() ? "" : " " + line.unit();
     String made = line.value() + unit;
     if (line.isGiven()) {
-      return p(span(line.symbol() + " = " + made).withClass("sum"), span(line.label().shownTo(reader)).withClass("what"));
+      String sum = line.symbol() + " = " + made;
+      return p(span(sum).withClass("sum"), span(line.label().shownTo(reader)).withClass("what"));
     }
     return p(
         span(line.symbol() + " = " + line.formula()).withClass("formula"),

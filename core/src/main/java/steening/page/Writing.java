@@ -29,16 +29,18 @@ final class Writing {
     String hand = typed.getOrDefault(EntryForm.HAND, visit.hand().orElse("")).trim();
     String happened = typed.getOrDefault(EntryForm.HAPPENED, "").trim();
     Optional<Moment> at = happened.isEmpty() ? Optional.of(visit.now()) : moment(happened, visit.now());
+    Moment latest = visit.now().plusMinutes(MINUTES_AHEAD);
     Optional<Phrase> trouble = Optional.empty();
     if (body.isEmpty()) trouble = Optional.of(Words.NOT_TAKEN);
     else if (hand.isEmpty()) trouble = Optional.of(Words.HAND_MISSING);
     else if (at.isEmpty()) trouble = Optional.of(Words.WHEN_UNREADABLE.about(happened));
-    else if (at.get().isAfter(visit.now().plusMinutes(MINUTES_AHEAD))) trouble = Optional.of(Words.WHEN_AHEAD.about(happened));
+    else if (at.get().isAfter(latest)) trouble = Optional.of(Words.WHEN_AHEAD.about(happened));
     EntryForm form = new EntryForm(kind, action, typed, readings, trouble);
     if (trouble.isPresent()) return new Written(Optional.empty(), form);
     List<String> replaces =
         typed.containsKey(EntryForm.REPLACES) ? List.of(typed.get(EntryForm.REPLACES).split(" ")) : List.of();
-    return new Written(Optional.of(entry(visit, well, hand, at.get(), kind.name(), kind.schema(), body.get(), replaces)), form);
+    Entry entry = entry(visit, well, hand, at.get(), kind.name(), kind.schema(), body.get(), replaces);
+    return new Written(Optional.of(entry), form);
   }
 
   /** An entry that takes another back. */

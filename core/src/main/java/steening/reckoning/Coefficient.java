@@ -30,8 +30,10 @@ public final class Coefficient {
     double usFactor = us;
     double metricFactor = metric;
     for (int i = 0; i < Math.abs(power); i++) {
-      usFactor = power > 0 ? usFactor * size(scale, UnitSystem.US) : usFactor / size(scale, UnitSystem.US);
-      metricFactor = power > 0 ? metricFactor * size(scale, UnitSystem.METRIC) : metricFactor / size(scale, UnitSystem.METRIC);
+      double usSize = size(scale, UnitSystem.US);
+      double metricSize = size(scale, UnitSystem.METRIC);
+      usFactor = power > 0 ? usFactor * usSize : usFactor / usSize;
+      metricFactor = power > 0 ? metricFactor * metricSize : metricFactor / metricSize;
     }
     return new Coefficient(coherent, usFactor, metricFactor);
   }

@@ -14,8 +14,8 @@ import steening.language.Phrase;
 import steening.language.Reader;
 
 /**
- * A reckoning asked for with inputs as typed. An unusual input is reckoned with all the same, since nothing is stored; the
- * doubt goes with the answer.
+ * A reckoning asked for with inputs as typed. An unusual input is reckoned with all the same, since nothing is stored;
+ * the doubt goes with the answer.
  *
  * @param readings what became of each input
  * @param body the inputs, where every one of them can be reckoned with

@@ -7,8 +7,8 @@ import steening.field.Kind;
 import steening.language.Phrase;
 
 /**
- * A named computation of the trade, declared once. The command line, the page without a well, the HTTP interface and the
- * well itself all use this declaration.
+ * A named computation of the trade, declared once. The command line, the page without a well, the HTTP interface and
+ * the well itself all use this declaration.
  *
  * @param name in commands: lower case, words joined by hyphens
  * @param stage the room it belongs to
@@ -46,7 +46,8 @@ public record Reckoning(
     Outcome outcome = method.apply(inputs);
     if (!outcome.isFinite()) {
       throw new NotReckonable(
-          Phrase.of("{0}: these numbers give no finite answer.", "{0}: estos números no dan un resultado finito.", title));
+          Phrase.of(
+              "{0}: these numbers give no finite answer.", "{0}: estos números no dan un resultado finito.", title));
     }
     return outcome;
   }

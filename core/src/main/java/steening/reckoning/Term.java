@@ -30,7 +30,8 @@ public final class Term {
   private final double metric;
 
   private Term(
-      Sort sort, String symbol, Phrase label, Scale scale, Operation operation, List<Term> parts, double us, double metric) {
+      Sort sort, String symbol, Phrase label, Scale scale, Operation operation, List<Term> parts,
+      double us, double metric) {
     this.sort = sort;
     this.symbol = symbol;
     this.label = label;

@@ -17,7 +17,8 @@ import steening.reckoning.Working;
 
 /** The working of every figure of a report, numbered in the order the figures appear. */
 final class Appendix {
-  private static final Phrase TITLE = Phrase.of("Appendix: the working of every figure", "Anexo: el desarrollo de cada cifra");
+  private static final Phrase TITLE = Phrase.of(
+      "Appendix: the working of every figure", "Anexo: el desarrollo de cada cifra");
 
   private final Reader reader;
   private final List<DomContent> items = new ArrayList<>();

@@ -49,7 +49,8 @@ public final class CompletionReport {
       "All depths are below the ground surface unless the point they were read from is named.",
       "Todas las profundidades son bajo el terreno, salvo que se nombre el punto de lectura.");
   private static final Phrase PRINTED = Phrase.of("Printed {0} from {1} entries.", "Impreso el {0} de {1} registros.");
-  private static final Phrase SIGNED = Phrase.of("Signature of the licensed driller", "Firma del perforador con licencia");
+  private static final Phrase SIGNED = Phrase.of(
+      "Signature of the licensed driller", "Firma del perforador con licencia");
   private static final Phrase DATE = Phrase.of("Date", "Fecha");
   private static final Phrase CAUTION = Phrase.of(
       "Local code, product labels and the licensed person decide where this paper and they differ.",

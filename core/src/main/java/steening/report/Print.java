@@ -14,7 +14,8 @@ final class Print {
         h2 { font-size: 11pt; margin: 5mm 0 1.5mm; page-break-after: avoid; }
         h3 { font-size: 9pt; margin: 3mm 0 0.5mm; page-break-after: avoid; }
         p { margin: 0 0 1mm; }
-        .name { font-size: 12pt; font-weight: bold; margin: 2mm 0 0; -fs-page-sequence: start; string-set: name content(); }
+        .name { font-size: 12pt; font-weight: bold; margin: 2mm 0 0; -fs-page-sequence: start; \
+        string-set: name content(); }
         table { border-collapse: collapse; }
         .first { text-align: center; page-break-after: always; }
         .first h2, .first p { text-align: left; }

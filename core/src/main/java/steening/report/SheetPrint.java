@@ -51,7 +51,8 @@ final class SheetPrint {
     List<DomContent> rows = new ArrayList<>();
     for (int i = 0; i < half; i++) {
       DomContent[] left = cells.get(i);
-      DomContent[] right = i + half < cells.size() ? cells.get(i + half) : new DomContent[] {td().withClass("gap"), td().withClass("gap")};
+      DomContent[] empty = {td().withClass("gap"), td().withClass("gap")};
+      DomContent[] right = i + half < cells.size() ? cells.get(i + half) : empty;
       rows.add(tr(left[0], left[1], td().withClass("gap"), right[0], right[1]));
     }
     return table(rows.toArray(DomContent[]::new)).withClass("facts");

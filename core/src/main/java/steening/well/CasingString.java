@@ -17,7 +17,8 @@ import steening.quantity.Length;
  * @param inside inside diameter
  */
 public record CasingString(
-    List<Piece> pieces, Optional<Length> bottom, Optional<Length> stickUp, Optional<Length> outside, Optional<Length> inside) {
+    List<Piece> pieces, Optional<Length> bottom, Optional<Length> stickUp,
+    Optional<Length> outside, Optional<Length> inside) {
   public static final Part<CasingString> PART = new Part<>(
       "string", new CasingString(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
 

@@ -12,4 +12,5 @@ import steening.quantity.Length;
  * @param waterBearing the driller's judgement
  * @param entry the id of the entry that says so
  */
-public record Stratum(Length from, Length to, Material material, String description, boolean waterBearing, String entry) {}
+public record Stratum(
+    Length from, Length to, Material material, String description, boolean waterBearing, String entry) {}

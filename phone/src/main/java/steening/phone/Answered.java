@@ -10,8 +10,8 @@ import steening.journal.Entry;
 import steening.page.Reply;
 
 /**
- * The answer to the script: {@code {"status", "contentType", "body", "location", "cookies", "entries"}}. Entries are texts,
- * each the line to be stored, and must be on disk before the body is shown.
+ * The answer to the script: {@code {"status", "contentType", "body", "location", "cookies", "entries"}}. Entries are
+ * texts, each the line to be stored, and must be on disk before the body is shown.
  */
 final class Answered {
   private Answered() {}

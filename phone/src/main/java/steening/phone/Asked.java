@@ -14,8 +14,8 @@ import steening.page.Request;
 import steening.page.Shelf;
 
 /**
- * A question from the script: {@code {"request": {"method", "path", "values", "cookies"}, "now", "device", "nextSequence",
- * "ids", "entries"}}. Entries are texts, each the line as it is stored.
+ * A question from the script: {@code {"request": {"method", "path", "values", "cookies"}, "now", "device",
+ * "nextSequence", "ids", "entries"}}. Entries are texts, each the line as it is stored.
  */
 record Asked(Request request, Shelf shelf, Moment now, Pen pen) {
   static Asked read(JsonObject asked) {

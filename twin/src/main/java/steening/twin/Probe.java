@@ -7,8 +7,8 @@ import steening.number.Decimal;
 import steening.number.Elementary;
 
 /**
- * Questions to the packages at the bottom of the core, one a line, and their answers, one a line. Doubles come and go as
- * their bits, so that nothing is rounded on the way.
+ * Questions to the packages at the bottom of the core, one a line, and their answers, one a line. Doubles come and go
+ * as their bits, so that nothing is rounded on the way.
  */
 public final class Probe {
   private Probe() {}

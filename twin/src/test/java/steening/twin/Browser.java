@@ -17,7 +17,8 @@ import java.util.Map;
 final class Browser implements AutoCloseable {
   private static final String PROGRAM = "/usr/bin/chromium";
   private static final String LOAD =
-      "async core => { const {load} = await import(core + '.wasm-runtime.js'); window.core = (await load(core + '.wasm')).exports; }";
+      "async core => { const {load} = await import(core + '.wasm-runtime.js');"
+          + " window.core = (await load(core + '.wasm')).exports; }";
   private static final String CALL = "([name, text]) => window.core[name](text)";
 
   private final HttpServer server;
@@ -37,7 +38,8 @@ final class Browser implements AutoCloseable {
     HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
     server.createContext("/", Browser::serve);
     server.start();
-    Playwright playwright = Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+    Playwright playwright = Playwright.create(
+        new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     Page page = playwright.chromium().launch(options()).newPage();
     page.navigate("http://127.0.0.1:" + server.getAddress().getPort() + "/");
     page.evaluate(LOAD, core);
@@ -67,9 +69,14 @@ final class Browser implements AutoCloseable {
 
   private static void serve(HttpExchange exchange) throws IOException {
     String path = exchange.getRequestURI().getPath();
-    try (exchange; InputStream file = path.equals("/") ? InputStream.nullInputStream() : Browser.class.getResourceAsStream(path)) {
+    try (exchange;
+        InputStream file = path.equals("/")
+            ? InputStream.nullInputStream()
+            : Browser.class.getResourceAsStream(path)) {
       byte[] body = file == null ? new byte[0] : file.readAllBytes();
-      String type = path.endsWith(".js") ? "text/javascript" : path.endsWith(".wasm") ? "application/wasm" : "text/html";
+      String type = path.endsWith(".js") ? "text/javascript"
+          : path.endsWith(".wasm") ? "application/wasm"
+          : "text/html";
       exchange.getResponseHeaders().set("Content-Type", type);
       exchange.sendResponseHeaders(file == null ? 404 : 200, body.length == 0 ? -1 : body.length);
       exchange.getResponseBody().write(body);

@@ -13,7 +13,10 @@ import steening.journal.Codec;
 import steening.journal.Entry;
 import steening.office.demo.DemoFirm;
 
-/** The invented firm's wells through both worlds: every page of every well, and every entry taken up to be corrected. */
+/**
+ * The invented firm's wells through both worlds: every page of every well, and every entry taken up to be
+ * corrected.
+ */
 class DemoTwinTest {
   private static Browser browser;
 

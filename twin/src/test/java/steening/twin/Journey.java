@@ -70,8 +70,11 @@ final class Journey {
   private String question(String method, String path, Map<String, String> values) {
     JsonArray ids = new JsonArray();
     for (int i = 0; i < IDS; i++) ids.add(id(requests * IDS + i));
-    JsonObject request =
-        new JsonObject().add("method", method).add("path", path).add("values", object(values)).add("cookies", object(cookies));
+    JsonObject request = new JsonObject()
+        .add("method", method)
+        .add("path", path)
+        .add("values", object(values))
+        .add("cookies", object(cookies));
     return new JsonObject()
         .add("request", request)
         .add("now", "2026-05-06T14:" + (10 + requests / 60 % 50) + ":" + (10 + requests % 50) + "-05:00")

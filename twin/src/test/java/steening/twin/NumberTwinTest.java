@@ -40,7 +40,10 @@ class NumberTwinTest {
         questions.add("significant " + bits(value) + " " + (1 + random.nextInt(6)));
       }
     }
-    for (double odd : new double[] {0, -0.0, Double.NaN, Double.POSITIVE_INFINITY, Double.MIN_VALUE, Double.MAX_VALUE, 1e22, 5.3e17}) {
+    double[] odds = {
+      0, -0.0, Double.NaN, Double.POSITIVE_INFINITY, Double.MIN_VALUE, Double.MAX_VALUE, 1e22, 5.3e17
+    };
+    for (double odd : odds) {
       questions.add("fixed " + bits(odd) + " 3");
       questions.add("upTo " + bits(odd) + " 3");
       questions.add("significant " + bits(odd) + " 3");
@@ -50,7 +53,8 @@ class NumberTwinTest {
 
   @Test
   void numbersAreReadAlike() {
-    List<String> questions = new ArrayList<>(List.of("parse .", "parse -", "parse +.5", "parse 1e3", "parse 1,5", "parse 007.50", "parse NaN"));
+    List<String> questions = new ArrayList<>(List.of(
+        "parse .", "parse -", "parse +.5", "parse 1e3", "parse 1,5", "parse 007.50", "parse NaN"));
     for (int i = 0; i < MANY; i++) {
       questions.add("parse " + random.nextInt(1000) + "." + random.nextInt(100));
       questions.add("parse " + (random.nextLong() >>> 3 + random.nextInt(40)) + "." + random.nextInt(1_000_000));
@@ -76,11 +80,16 @@ class NumberTwinTest {
 
   @Test
   void momentsAreReadAndWrittenAlike() {
-    List<String> questions = new ArrayList<>(List.of("moment 2026-02-29T10:00Z", "moment 2026-05-06T24:00Z", "moment yesterday"));
+    List<String> questions = new ArrayList<>(List.of(
+        "moment 2026-02-29T10:00Z", "moment 2026-05-06T24:00Z", "moment yesterday"));
     for (int i = 0; i < MANY; i++) {
       long millis = (random.nextLong() >>> 20) - (1L << 43);
-      if (Math.abs(millis) < 250_000_000_000_000L) questions.add("instant " + millis + " " + (random.nextInt(2161) - 1080));
-      questions.add("moment 20" + two(100) + "-" + two(13) + "-" + two(32) + "T" + two(25) + ":" + two(60) + "-0" + random.nextInt(10) + ":30");
+      if (Math.abs(millis) < 250_000_000_000_000L) {
+        questions.add("instant " + millis + " " + (random.nextInt(2161) - 1080));
+      }
+      String date = "20" + two(100) + "-" + two(13) + "-" + two(32);
+      String clock = two(25) + ":" + two(60);
+      questions.add("moment " + date + "T" + clock + "-0" + random.nextInt(10) + ":30");
     }
     assertAlike(questions);
   }

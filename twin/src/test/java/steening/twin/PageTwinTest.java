@@ -82,7 +82,8 @@ class PageTwinTest {
 
   private static Map<String, String> nonsense(Kind kind) {
     Map<String, String> values = new LinkedHashMap<>();
-    for (Field field : kind.fields()) values.put(field.name(), List.of("57' 3 1/2\"", "-1", "1,5", "?!").get(values.size() % 4));
+    List<String> slips = List.of("57' 3 1/2\"", "-1", "1,5", "?!");
+    for (Field field : kind.fields()) values.put(field.name(), slips.get(values.size() % 4));
     values.put("kind", kind.name());
     return values;
   }

@@ -54,7 +54,8 @@ final class HoleFindings {
                 across(narrowest.get().diameter())))
         .comparing(across(outside.get()), across(narrowest.get().diameter()))
         .because(Phrase.of(
-            "A slip in one of the two diameters, or a hole not reamed.", "Un error en un diámetro, o un barreno sin ampliar."))
+            "A slip in one of the two diameters, or a hole not reamed.",
+            "Un error en un diámetro, o un barreno sin ampliar."))
         .so(Phrase.of("Correct the diameter, or ream.", "Corrija el diámetro o amplíe el barreno."))
         .from(setting(well)));
   }

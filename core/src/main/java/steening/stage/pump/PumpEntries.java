@@ -56,7 +56,8 @@ final class PumpEntries {
       .between("0 ft", "5000 ft").usually("0 ft", "200 ft").optional();
   static final QuantityField LIFT_FROM = amount(
           "lift-from", Scale.DEPTH,
-          "pumping level in the long run, below ground", "nivel dinámico a la larga, bajo el terreno", "45.6 ft", "13.9 m")
+          "pumping level in the long run, below ground", "nivel dinámico a la larga, bajo el terreno",
+          "45.6 ft", "13.9 m")
       .between("-100 ft", "6000 ft").usually("0 ft", "600 ft").optional();
   static final QuantityField ALLOWANCE = amount(
           "dry-allowance", Scale.DEPTH, "allowance for a dry year", "margen para un año seco", "10 ft", "3 m")

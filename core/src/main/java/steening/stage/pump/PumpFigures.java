@@ -14,7 +14,10 @@ import steening.well.Well;
 final class PumpFigures {
   private PumpFigures() {}
 
-  /** From the level the pump was chosen for; where none was given, from the deepest of the test, which is not the last word. */
+  /**
+   * From the level the pump was chosen for; where none was given, from the deepest of the test, which is not the last
+   * word.
+   */
   static Optional<Outcome> head(Well well) {
     Optional<PumpSet> pump = well.get(PumpSet.PART);
     if (pump.isEmpty()) return Optional.empty();

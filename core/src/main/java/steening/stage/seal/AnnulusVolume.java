@@ -20,8 +20,9 @@ import steening.well.Plan;
 /**
  * The volume between hole and pipe.
  *
- * <p>V = π/4 (D² − d²) h, summed over the reaches of the hole; D hole diameter, d outside diameter of the pipe, h length.
- * Source: geometry. Range: a round hole, D at least d. Accuracy: rounding only; the real hole is seldom the bit's size.
+ * <p>V = π/4 (D² − d²) h, summed over the reaches of the hole; D hole diameter, d outside diameter of the pipe, h
+ * length. Source: geometry. Range: a round hole, D at least d. Accuracy: rounding only; the real hole is seldom the
+ * bit's size.
  */
 public final class AnnulusVolume {
   public static final BoreField HOLE = BoreField.of("hole", Plan.HOLE, Plan.DEPTH);

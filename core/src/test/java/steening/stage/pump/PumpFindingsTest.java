@@ -148,7 +148,8 @@ class PumpFindingsTest {
     longRun.addAll(List.of("lift-from", "45.57 ft", "dry-allowance", "10 ft", "fittings-length", "47.7 ft"));
     assertThat(STAGE.sheet(tested().write("pump", longRun.toArray(String[]::new)).well()).lines()).anySatisfy(line -> {
       assertThat(line.label().shownTo(Reader.US_ENGLISH)).isEqualTo("total dynamic head");
-      assertThat(line.value().shownTo(Reader.US_ENGLISH)).as("by hand 213.9 with rounded factors").isEqualTo("213.71 ft");
+      assertThat(line.value().shownTo(Reader.US_ENGLISH))
+          .as("by hand 213.9 with rounded factors").isEqualTo("213.71 ft");
     });
     assertThat(sheet.lines()).anySatisfy(line -> {
       assertThat(line.label().shownTo(SPANISH_METRIC)).isEqualTo("profundidad de instalación");

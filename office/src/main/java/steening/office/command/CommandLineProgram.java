@@ -37,7 +37,8 @@ public final class CommandLineProgram implements Runnable {
     CommandLine line = new CommandLine(new CommandLineProgram());
     for (Object command : List.of(
         new Demo(terminal), new Serve(terminal), new Enter(terminal), new Kinds(terminal), new Read(terminal),
-        new Export(terminal), new Import(terminal), new Reckon(terminal), new Report(terminal), new Cases(terminal), new WarmUp(terminal))) {
+        new Export(terminal), new Import(terminal), new Reckon(terminal), new Report(terminal),
+        new Cases(terminal), new WarmUp(terminal))) {
       line.addSubcommand(command);
     }
     line.getSubcommands().values().forEach(sub -> sub.setResourceBundle(line.getResourceBundle()));

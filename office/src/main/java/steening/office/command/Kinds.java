@@ -39,7 +39,8 @@ public final class Kinds implements Callable<Integer> {
   private void tell(Reader reader) {
     for (Stage stage : Stages.all()) {
       for (Kind kind : stage.kinds()) {
-        terminal.out().println(kind.name() + "  " + stage.title().shownTo(reader) + ": " + kind.title().shownTo(reader));
+        String titles = stage.title().shownTo(reader) + ": " + kind.title().shownTo(reader);
+        terminal.out().println(kind.name() + "  " + titles);
         for (Field field : kind.fields()) terminal.out().println("    " + line(field, reader));
       }
     }

@@ -70,7 +70,9 @@ public final class Read implements Callable<Integer> {
       return Moment.parse(text);
     } catch (IllegalArgumentException e) {
       throw new WrongUsage(
-          "\"{0}\" is no time. Example: 2026-05-18T14:05-04:00.", "«{0}» no es una hora. Ejemplo: 2026-05-18T14:05-04:00.", text);
+          "\"{0}\" is no time. Example: 2026-05-18T14:05-04:00.",
+          "«{0}» no es una hora. Ejemplo: 2026-05-18T14:05-04:00.",
+          text);
     }
   }
 

@@ -23,18 +23,19 @@ class BridgedPackTest {
       crew.at(tape.well());
       crew.open(crew.well());
       assertThat(crew.page().locator(".finding.stop").count()).as("nothing stops before the tape").isZero();
-      assertThat(crew.page().locator(".expectation").first().innerText()).as("expected before it is read").contains("77.7");
+      String expectation = crew.page().locator(".expectation").first().innerText();
+      assertThat(expectation).as("expected before it is read").contains("77.7");
 
       crew.typesNow(tape);
-      String stop = crew.page().locator(".finding.stop").first().innerText();
-      assertThat(stop).contains("71.20 ft", "77.73 ft", "6.39 in");
-      assertThat(crew.page().locator(".finding.stop").first().boundingBox().y).as("seen without scrolling").isLessThan(600);
+      Locator stop = crew.page().locator(".finding.stop").first();
+      assertThat(stop.innerText()).contains("71.20 ft", "77.73 ft", "6.39 in");
+      assertThat(stop.boundingBox().y).as("seen without scrolling").isLessThan(600);
     }
   }
 
   @Test
   void aSlipIsAskedAboutAndNothingIsLost() {
-        try (Crew crew = Crew.withPhone(folder.resolve("slips.db"), DemoFirm.well("waiting-for-the-ticket"))) {
+    try (Crew crew = Crew.withPhone(folder.resolve("slips.db"), DemoFirm.well("waiting-for-the-ticket"))) {
       crew.at(DemoFirm.well("waiting-for-the-ticket").get(0).well());
       crew.open(crew.well() + "/drilling?kind=drilling");
       crew.fill("bit", "7.875 ft");

@@ -43,8 +43,8 @@ final class Crew implements AutoCloseable {
         new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     Browser browser = playwright.chromium()
         .launch(new BrowserType.LaunchOptions().setExecutablePath(CHROMIUM).setArgs(QUIETLY));
-    BrowserContext context = browser.newContext(
-        new Browser.NewContextOptions().setViewportSize(390, 844).setHasTouch(true).setIsMobile(true).setDeviceScaleFactor(2));
+    BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+        .setViewportSize(390, 844).setHasTouch(true).setIsMobile(true).setDeviceScaleFactor(2));
     return new Crew(office, playwright, context);
   }
 
@@ -119,7 +119,8 @@ final class Crew implements AutoCloseable {
   }
 
   private void happened(Moment at) {
-    page.locator("#happened").evaluate("(box, value) => { box.closest('details').open = true; box.value = value; }", at.toString().substring(0, 16));
+    page.locator("#happened").evaluate(
+        "(box, value) => { box.closest('details').open = true; box.value = value; }", at.toString().substring(0, 16));
   }
 
   @Override

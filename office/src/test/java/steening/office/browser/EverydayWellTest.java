@@ -21,8 +21,8 @@ import steening.office.Store;
 import steening.office.demo.DemoFirm;
 
 /**
- * The everyday well typed through the browser, first call to completion. The numbers are those of our own scenario, whose
- * arithmetic was done by hand apart from this program.
+ * The everyday well typed through the browser, first call to completion. The numbers are those of our own scenario,
+ * whose arithmetic was done by hand apart from this program.
  */
 class EverydayWellTest {
   @TempDir private Path folder;
@@ -46,7 +46,8 @@ class EverydayWellTest {
           .as("entrance velocity 0.045 ft/s").contains("0.045 ft/s")
           .as("pack of 6.703 ft³, 14 bags").contains("6.70 ft³, 14 bags")
           .as("grout of 187.4 gal, 8 bags, 192 gal of water").contains("187.4 gal, 8 bags, 192.0 gal of water")
-          .as("slope 1.32 ft, T 2,400 gpd/ft by the rounded 264, 2,399 by the exact factor").contains("1.32 ft", "2399 gpd/ft")
+          .as("slope 1.32 ft, T 2,400 gpd/ft by the rounded 264, 2,399 by the exact factor")
+          .contains("1.32 ft", "2399 gpd/ft")
           .as("specific capacity 0.97 gpm/ft").contains("0.97 gpm/ft")
           .as("100 days: 16.07 ft").contains("16.07 ft")
           .as("total dynamic head 213.9 ft").containsPattern("21[34]\\.\\d+ ft")

@@ -89,7 +89,8 @@ class ReadTest {
   @Test
   void tellsAsText() throws IOException {
     String told = Said.by("read", demo("everyday-well")).out();
-    assertThat(told).contains("length of the string: 138.50 ft", "14 | 114.60 ft | 113.70 ft | 0.90 ft", "Pumping test");
+    assertThat(told)
+        .contains("length of the string: 138.50 ft", "14 | 114.60 ft | 113.70 ft | 0.90 ft", "Pumping test");
   }
 
   @Test

@@ -23,8 +23,8 @@ import steening.language.Reader;
 import steening.language.UnitSystem;
 
 /**
- * Fourteen slips of a tired hand in the everyday well, each alone. Either the form asks back and offers what was meant, or
- * a finding shows both numbers. The slips and what an expert sees in them are our own scenario.
+ * Fourteen slips of a tired hand in the everyday well, each alone. Either the form asks back and offers what was meant,
+ * or a finding shows both numbers. The slips and what an expert sees in them are our own scenario.
  */
 class EntryMistakesTest {
   private static final List<Entry> EVERYDAY = DemoFirm.well("everyday-well");
@@ -47,7 +47,8 @@ class EntryMistakesTest {
 
   @Test
   void slotInInchesForThousandths() {
-    assertThat(asked("screen", "slot", "20 in")).anyMatch(meaning -> meaning.startsWith("20") && meaning.endsWith("slot"));
+    assertThat(asked("screen", "slot", "20 in"))
+        .anyMatch(meaning -> meaning.startsWith("20") && meaning.endsWith("slot"));
   }
 
   @Test
@@ -63,7 +64,8 @@ class EntryMistakesTest {
 
   @Test
   void holeDepthWithItsDigitsTurnedRound() {
-    assertThat(stops(with("hole", "to", "124 ft"))).anyMatch(code -> code.startsWith("casing.") || code.startsWith("drilling."));
+    assertThat(stops(with("hole", "to", "124 ft")))
+        .anyMatch(code -> code.startsWith("casing.") || code.startsWith("drilling."));
   }
 
   @Test
@@ -156,6 +158,9 @@ class EntryMistakesTest {
   }
 
   private static Set<String> stops(List<Entry> entries) {
-    return findings(entries).stream().filter(f -> f.weight() == Weight.STOP).map(Finding::code).collect(Collectors.toSet());
+    return findings(entries).stream()
+        .filter(f -> f.weight() == Weight.STOP)
+        .map(Finding::code)
+        .collect(Collectors.toSet());
   }
 }
