@@ -8,55 +8,53 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Which package may see which. Reading down, a package sees only some of those above it, so nothing points back. To let a
- * package see more, write it here, where everyone sees that the house changed.
+ * Which package may see which. Reading down, a package sees only some of those above it, so nothing points back. To let
+ * a package see more, write it here, where everyone sees that the house changed.
  */
 final class Arrows {
   /** First the package, then what it may see; every package may see itself. A room is a package below stage. */
-  private static final List<String> INSIDE =
-      List.of(
-          "number    :",
-          "language  : number",
-          "quantity  : number language",
-          "journal   : number language",
-          "field     : number language quantity journal",
-          "reckoning : number language quantity journal field",
-          "bore      : number language quantity journal field reckoning",
-          "ground    : number language quantity journal field reckoning",
-          "pipe      : number language quantity journal field reckoning bore",
-          "well      : number language quantity journal field bore",
-          "finding   : number language quantity reckoning",
-          "drawing   : number language quantity journal field reckoning bore well",
-          "stage     : number language quantity journal field reckoning bore ground pipe well finding drawing",
-          "room      : number language quantity journal field reckoning bore ground pipe well finding drawing stage",
-          "job       : number language quantity journal field reckoning bore ground pipe well finding drawing stage room",
-          "json      : number language quantity journal field reckoning bore pipe well finding stage room job",
-          "page      : number language quantity journal field reckoning bore pipe well finding drawing stage room job json",
-          "report    : number language quantity journal field reckoning bore pipe well finding drawing stage room job",
-          "cases     : number language quantity journal field reckoning bore stage room job json");
+  private static final List<String> INSIDE = List.of(
+      "number    :",
+      "language  : number",
+      "quantity  : number language",
+      "journal   : number language",
+      "field     : number language quantity journal",
+      "reckoning : number language quantity journal field",
+      "bore      : number language quantity journal field reckoning",
+      "ground    : number language quantity journal field reckoning",
+      "pipe      : number language quantity journal field reckoning bore",
+      "well      : number language quantity journal field bore",
+      "finding   : number language quantity reckoning",
+      "drawing   : number language quantity journal field reckoning bore well",
+      "stage     : number language quantity journal field reckoning bore ground pipe well finding drawing",
+      "room      : number language quantity journal field reckoning bore ground pipe well finding drawing stage",
+      "job       : number language quantity journal field reckoning bore ground pipe well finding drawing stage room",
+      "json      : number language quantity journal field reckoning bore pipe well finding stage room job",
+      "page      : number language quantity journal field reckoning bore pipe well finding drawing stage room job json",
+      "report    : number language quantity journal field reckoning bore pipe well finding drawing stage room job",
+      "cases     : number language quantity journal field reckoning bore stage room job json");
 
   /** Who may use which package of others, or which single class; those of Java that are not here are closed. */
-  private static final List<String> OUTSIDE =
-      List.of(
-          "java.lang              : everyone",
-          "java.lang.annotation   : everyone",
-          "java.math              : everyone",
-          "java.time              : everyone",
-          "java.time.temporal     : everyone",
-          "java.util              : everyone",
-          "java.util.function     : everyone",
-          "java.util.regex        : everyone",
-          "java.util.stream       : everyone",
-          "org.hipparchus.util    : number",
-          "com.eclipsesource.json : journal json page cases",
-          "j2html                 : page report",
-          "j2html.attributes      : page report",
-          "j2html.rendering       : page report",
-          "j2html.tags            : page report",
-          "j2html.tags.attributes : page report",
-          "j2html.tags.specialized: page report",
-          // j2html declares it even where it writes to memory
-          "java.io.IOException    : report");
+  private static final List<String> OUTSIDE = List.of(
+      "java.lang              : everyone",
+      "java.lang.annotation   : everyone",
+      "java.math              : everyone",
+      "java.time              : everyone",
+      "java.time.temporal     : everyone",
+      "java.util              : everyone",
+      "java.util.function     : everyone",
+      "java.util.regex        : everyone",
+      "java.util.stream       : everyone",
+      "org.hipparchus.util    : number",
+      "com.eclipsesource.json : journal json page cases",
+      "j2html                 : page report",
+      "j2html.attributes      : page report",
+      "j2html.rendering       : page report",
+      "j2html.tags            : page report",
+      "j2html.tags.attributes : page report",
+      "j2html.tags.specialized: page report",
+      // j2html declares it even where it writes to memory
+      "java.io.IOException    : report");
 
   private static final String HOUSE = "steening.";
   private static final String ROOMS = "steening.stage.";
