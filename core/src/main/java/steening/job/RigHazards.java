@@ -113,8 +113,9 @@ final class RigHazards {
   static final Caution WEATHER = Caution.memory(
       Phrase.of(
           "Traffic, heat, slips: plan the site. Stop while lightning is within {0}, and 30 minutes after the thunder",
-          "Tránsito, calor, resbalones: planee el sitio. Pare con rayos a menos de {0}, hasta 30 minutos tras el trueno",
-          new Limit("10 miles", "17 km")),
+          "Tránsito, calor, resbalones: planee el sitio. Pare con rayos a menos de {0}, hasta 30"
+              + " minutos tras el trueno",
+          new Limit("10 mi", "17 km")),
       "NOAA; good practice", "NOAA; buena práctica");
 
   private RigHazards() {}

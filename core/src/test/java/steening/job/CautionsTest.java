@@ -49,7 +49,7 @@ class CautionsTest {
     rows.put("hoisting", List.of("weighs", "clamp", "sling angle", "under the load"));
     rows.put("PVC cement vapour", List.of("THF, MEK, cyclohexanone", "open air"));
     rows.put("open hole", List.of("Cover and cap", "whenever work stops", "26.04.04.16"));
-    rows.put("traffic, heat, lightning, slips", List.of("10 miles", "30 minutes"));
+    rows.put("traffic, heat, lightning, slips", List.of("10 mi", "30 minutes"));
     return rows;
   }
 

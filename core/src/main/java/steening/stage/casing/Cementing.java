@@ -1,5 +1,6 @@
 package steening.stage.casing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.finding.Finding;
@@ -7,6 +8,7 @@ import steening.finding.Weight;
 import steening.journal.Entry;
 import steening.journal.Moment;
 import steening.language.Phrase;
+import steening.language.Shown;
 import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Quantity;
@@ -29,6 +31,9 @@ import steening.well.Well;
 record Cementing(Optional<Air> air, Optional<Moment> joined) {
   static final Part<Cementing> PART =
       new Part<>("cementing", new Cementing(Optional.empty(), Optional.empty()));
+
+  private static final Phrase DRY =
+      Phrase.of("{0}; half as long again in damp air", "{0}; la mitad más con aire húmedo");
 
   /** How warm, and how damp. */
   record Air(Quantity temperature, Optional<Quantity> humidity, String entry) {}
@@ -76,11 +81,22 @@ record Cementing(Optional<Air> air, Optional<Moment> joined) {
     Optional<Cure> cure = well.get(Cure.PART);
     Optional<Outcome> outcome = outcome(well);
     if (cure.isEmpty() || outcome.isEmpty()) return sheet;
+    boolean humid = well.get(PART).air.flatMap(Air::humidity).isPresent();
+    List<List<Shown>> rows = new ArrayList<>();
+    for (List<CureTable> tables : List.of(CureTables.SETS, CureTables.CURES)) {
+      for (CureTable table : tables) {
+        boolean reaches = outcome.get().answers().containsKey(table.code());
+        if (reaches) rows.add(List.of(table.name(), outcome.get().figure(table.code())));
+      }
+    }
     return sheet
         .line(CementCure.SET.label(), outcome.get().figure(CementCure.SET.name()), outcome.get())
         .line(
             Phrase.of("no blow, air lift or grout before", "sin golpes, inyección de aire ni lechada antes de"),
-            Phrase.same(cure.get().clock()), outcome.get());
+            (humid ? Phrase.same("") : DRY).about(cure.get().clock()), outcome.get())
+        .table(
+            Phrase.of("The makers' tables; the slowest counts", "Tablas de fabricantes; cuenta la más lenta"),
+            List.of(Phrase.of("Table", "Tabla"), Phrase.of("Time", "Tiempo")), rows);
   }
 
   /** Cemented, and no table says for how long. */

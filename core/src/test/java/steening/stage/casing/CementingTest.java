@@ -36,6 +36,20 @@ class CementingTest {
     assertThat(WARM.findings("casing")).isEmpty();
   }
 
+  /** At 80 °F in dry air: set 1 h and 30 min; cure 6 h, 1.5 h and 6 h. */
+  @Test
+  void showsWhatEachTableSays() {
+    Sheet.Table tables = WARM.stage("casing").sheet(WARM.job().well()).tables().stream()
+        .filter(t -> t.title().english().startsWith("The makers' tables")).findFirst().orElseThrow();
+    assertThat(tables.rows().stream().map(row -> row.get(0).shownTo(US) + ": " + row.get(1).shownTo(US)))
+        .containsExactly(
+            "set, technical manual: 60.0 min", "set, application guide: 30.0 min", "cure, technical manual: 6.0 h",
+            "cure, application guide: 1.5 h", "cure, cure chart: 6.0 h");
+    JobInSteps unsaid = EverydayWell.cased().then("cemented", "temperature", "80 °F");
+    assertThat(shown(unsaid, "casing", US)).contains(
+        "no blow, air lift or grout before " + cure(unsaid).clock() + "; half as long again in damp air");
+  }
+
   /** A temperature written down after the string was set does not move the clock. */
   @Test
   void itDoesNotMatterWhenTheAirIsWrittenDown() {
