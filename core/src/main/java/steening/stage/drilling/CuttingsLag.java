@@ -22,8 +22,9 @@ import steening.reckoning.Term;
 /**
  * How long cuttings take to the surface, how long the mud takes around, and how far the bit has gone on meanwhile.
  *
- * <p>T = z / (v − s); t = π/4 i² z / Q; C = t + z / v; e = r T. z bit depth, v up-hole velocity, s speed at which
- * cuttings fall through the mud, Q pump rate, i inside diameter of the rods, r penetration rate.
+ * <p>T = z / (v − s); t = π/4 i² z / Q; C = t + z / v; e = r T; o = z − e. z bit depth, v up-hole velocity, s speed at
+ * which cuttings fall through the mud, Q pump rate, i inside diameter of the rods, r penetration rate, o where the
+ * cuttings come from.
  *
  * <p>Source: definitions (derived). Range: v more than s. Accuracy: that of the hole's diameter and of the pump rate;
  * the settling speed is seldom known, and cuttings smear, so the lag is a least.
@@ -36,9 +37,7 @@ final class CuttingsLag {
           "slip", Scale.UPHOLE_VELOCITY,
           Phrase.of("settling speed of the cuttings", "velocidad de caída de los recortes"), "10 ft/min", "3 m/min")
       .between("0 ft/min", "500 ft/min").usually("0 ft/min", "80 ft/min").optional();
-  static final QuantityField PENETRATION = QuantityField.of(
-          "penetration", Scale.PENETRATION, Phrase.of("penetration rate", "velocidad de avance"), "30 ft/h", "9 m/h")
-      .between("0 ft/h", "2000 ft/h").usually("1 ft/h", "300 ft/h").optional();
+  static final QuantityField PENETRATION = DrillingEntries.PENETRATION;
 
   static final Answer LAG =
       new Answer("lag", Phrase.of("lag time of the cuttings", "tiempo de retardo de los recortes"), Scale.MINUTES);
@@ -49,13 +48,16 @@ final class CuttingsLag {
       Scale.MINUTES);
   static final Answer DEPTH_ERROR =
       new Answer("depth-error", Phrase.of("drilled on meanwhile", "avance mientras tanto"), Scale.DEPTH);
+  static final Answer CAME_FROM = new Answer(
+      "came-from", Phrase.of("depth that the cuttings come from", "profundidad de donde vienen los recortes"),
+      Scale.DEPTH);
 
   static final Reckoning RECKONING = new Reckoning(
       "cuttings-lag",
       DrillingStage.NAME,
       Phrase.of("Lag of the cuttings", "Retardo de los recortes"),
       List.of(DEPTH, UpHoleVelocity.RATE, UpHoleVelocity.HOLE, UpHoleVelocity.ROD, ROD_INSIDE, SLIP, PENETRATION),
-      List.of(LAG, DOWN, CYCLE, DEPTH_ERROR),
+      List.of(LAG, DOWN, CYCLE, DEPTH_ERROR, CAME_FROM),
       Source.derived("Definitions; geometry.", "Definiciones; geometría."),
       List.of(Phrase.of(
           "A hole in gauge; cuttings that settle or smear come later than this.",
@@ -67,11 +69,19 @@ final class CuttingsLag {
   private CuttingsLag() {}
 
   static Outcome of(Drilling.Rig rig, Length depth) {
-    return RECKONING.of(Inputs.none()
+    return RECKONING.of(inputs(rig, depth));
+  }
+
+  static Outcome of(Drilling.Rig rig, Length depth, Quantity penetration) {
+    return RECKONING.of(inputs(rig, depth).with(PENETRATION, penetration));
+  }
+
+  private static Inputs inputs(Drilling.Rig rig, Length depth) {
+    return Inputs.none()
         .with(DEPTH, depth)
         .with(UpHoleVelocity.RATE, rig.pumpRate())
         .with(UpHoleVelocity.HOLE, rig.bit())
-        .with(UpHoleVelocity.ROD, rig.rod()));
+        .with(UpHoleVelocity.ROD, rig.rod());
   }
 
   private static Outcome reckon(Inputs inputs) {
@@ -102,6 +112,9 @@ final class CuttingsLag {
         .times(inputs.given("r", PENETRATION))
         .times(lag)
         .named("e", DEPTH_ERROR.label(), DEPTH_ERROR.scale());
-    return outcome.with(DEPTH_ERROR.name(), ahead);
+    Outcome late = outcome.with(DEPTH_ERROR.name(), ahead);
+    Term origin = depth.minus(ahead).named("o", CAME_FROM.label(), CAME_FROM.scale());
+    // A bit that outruns the mud brings nothing up: then there is no depth to name.
+    return origin.quantity().coherent() < 0 ? late : late.with(CAME_FROM.name(), origin);
   }
 }

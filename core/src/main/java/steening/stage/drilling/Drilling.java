@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Reach;
+import steening.journal.Moment;
 import steening.quantity.Density;
 import steening.quantity.FlowRate;
 import steening.quantity.Length;
@@ -13,23 +14,26 @@ import steening.well.Part;
 
 /**
  * What only this stage needs of the well: the rig as set up, the rods, the stretches with the entries that say so, the
- * mud.
+ * mud, the cuttings.
  *
  * @param rig as last set up
  * @param rods in order of time
  * @param stretches of hole in order of time
  * @param muds readings in order of time
+ * @param cuttings caught, in order of time
  * @param upsideDown hole and log entries whose lower end is not below the upper one: kept, and asked about
  */
 record Drilling(
-    Optional<Rig> rig, List<Rod> rods, List<Stretch> stretches, List<Mud> muds, List<UpsideDown> upsideDown) {
+    Optional<Rig> rig, List<Rod> rods, List<Stretch> stretches, List<Mud> muds, List<Cuttings> cuttings,
+    List<UpsideDown> upsideDown) {
   static final Part<Drilling> PART =
-      new Part<>("drilling", new Drilling(Optional.empty(), List.of(), List.of(), List.of(), List.of()));
+      new Part<>("drilling", new Drilling(Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of()));
 
   Drilling {
     rods = List.copyOf(rods);
     stretches = List.copyOf(stretches);
     muds = List.copyOf(muds);
+    cuttings = List.copyOf(cuttings);
     upsideDown = List.copyOf(upsideDown);
   }
 
@@ -49,33 +53,53 @@ record Drilling(
   /**
    * One look at the mud.
    *
+   * @param flows whether the well flows with the pump off, where somebody looked
+   * @param head of the aquifer, above ground
    * @param depth how deep the hole was, as far as anything said so
    */
   record Mud(
-      Density weight, Optional<Measure> funnel, Optional<Measure> sand, Optional<Length> pitDrop, Length depth,
-      String entry) {}
+      Density weight, Optional<Measure> funnel, Optional<Measure> sand, Optional<Length> pitDrop,
+      Optional<Length> pitRise, Optional<Boolean> flows, Optional<Length> head, Length depth, Moment at, String entry) {
+
+    /** How far the pit rose; a fall below nothing is a rise. */
+    Length rise() {
+      return pitRise.orElse(Length.ZERO).max(Length.ZERO.minus(pitDrop.orElse(Length.ZERO)));
+    }
+  }
+
+  /**
+   * Cuttings caught at the surface.
+   *
+   * @param rig that drilled then
+   */
+  record Cuttings(
+      Length bitDepth, Optional<Quantity> penetration, Optional<Rig> rig, String description, String entry) {}
 
   /** From and to the wrong way round. */
   record UpsideDown(Length from, Length to, String entry) {}
 
   Drilling with(Rig rig) {
-    return new Drilling(Optional.of(rig), rods, stretches, muds, upsideDown);
+    return new Drilling(Optional.of(rig), rods, stretches, muds, cuttings, upsideDown);
   }
 
   Drilling with(Rod rod) {
-    return new Drilling(rig, and(rods, rod), stretches, muds, upsideDown);
+    return new Drilling(rig, and(rods, rod), stretches, muds, cuttings, upsideDown);
   }
 
   Drilling with(Stretch stretch) {
-    return new Drilling(rig, rods, and(stretches, stretch), muds, upsideDown);
+    return new Drilling(rig, rods, and(stretches, stretch), muds, cuttings, upsideDown);
   }
 
   Drilling with(Mud mud) {
-    return new Drilling(rig, rods, stretches, and(muds, mud), upsideDown);
+    return new Drilling(rig, rods, stretches, and(muds, mud), cuttings, upsideDown);
+  }
+
+  Drilling with(Cuttings caught) {
+    return new Drilling(rig, rods, stretches, muds, and(cuttings, caught), upsideDown);
   }
 
   Drilling with(UpsideDown mistake) {
-    return new Drilling(rig, rods, stretches, muds, and(upsideDown, mistake));
+    return new Drilling(rig, rods, stretches, muds, cuttings, and(upsideDown, mistake));
   }
 
   /** How deep the rods went. */

@@ -60,18 +60,39 @@ final class DrillingEntries {
           "pit-drop", Scale.DIAMETER, "fall of the mud pit since the last reading",
           "descenso de la fosa desde la última lectura", "2 in", "50 mm")
       .between("-120 in", "120 in").usually("-12 in", "24 in").optional();
-  static final Kind MUD =
-      Kind.of("mud", Phrase.of("Mud checked", "Lodo revisado"), MUD_WEIGHT, MUD_FUNNEL, MUD_SAND, PIT_DROP);
+  static final QuantityField PIT_RISE = amount(
+          "pit-rise", Scale.DIAMETER, "rise of the mud pit since the last reading",
+          "ascenso de la fosa desde la última lectura", "3 in", "75 mm")
+      .between("0 in", "120 in").usually("0 in", "12 in").optional();
+  static final ChoiceField FLOWS =
+      yesOrNo("flow-with-pump-off", "flow with the pump off", "fluye con la bomba parada");
+  static final QuantityField HEAD = amount(
+          "head", Scale.DEPTH, "head of the aquifer above ground", "carga del acuífero sobre el terreno", "12 ft",
+          "3.5 m")
+      .between("0 ft", "1000 ft").usually("0 ft", "60 ft");
+  static final QuantityField MUD_HEAD =
+      HEAD.labelled("head of the aquifer above ground, if known", "carga sobre el terreno, si se conoce").optional();
+  static final Kind MUD = Kind.of(
+      "mud", Phrase.of("Mud checked", "Lodo revisado"), MUD_WEIGHT, MUD_FUNNEL, MUD_SAND, PIT_DROP, PIT_RISE, FLOWS,
+      MUD_HEAD);
+
+  static final QuantityField BIT_DEPTH =
+      depth("bit-depth", "bit depth when caught", "profundidad de la barrena al tomarlos");
+  static final QuantityField PENETRATION = amount(
+          "penetration", Scale.PENETRATION, "penetration rate", "velocidad de avance", "30 ft/h", "9 m/h")
+      .between("0 ft/h", "2000 ft/h").usually("1 ft/h", "300 ft/h").optional();
+  static final TextField CUTTINGS_DESCRIPTION =
+      TextField.of("description", Phrase.of("what they are", "qué son"), "gray sand, fine").optional();
+  static final Kind CUTTINGS = Kind.of(
+          "cuttings", Phrase.of("Cuttings caught", "Recortes tomados"), BIT_DEPTH, PENETRATION, CUTTINGS_DESCRIPTION)
+      .carrying(PENETRATION);
 
   static final QuantityField LOG_FROM = HOLE_FROM;
   static final QuantityField LOG_TO = HOLE_TO;
   static final ChoiceField LOG_MATERIAL =
       ChoiceField.of("material", Phrase.of("material", "material"), materials().toArray(ChoiceField.Option[]::new));
   static final TextField LOG_COLOUR = TextField.of("colour", Phrase.of("colour", "color"), "gray").optional();
-  static final ChoiceField LOG_WATER = ChoiceField.of(
-          "water", Phrase.of("water-bearing", "con agua"), ChoiceField.option("yes", "yes", "sí"),
-          ChoiceField.option("no", "no", "no"))
-      .optional();
+  static final ChoiceField LOG_WATER = yesOrNo("water", "water-bearing", "con agua");
   static final TextField LOG_DESCRIPTION =
       TextField.of("description", Phrase.of("in your own words", "en sus palabras"), "clean, washed three times")
           .optional();
@@ -83,7 +104,7 @@ final class DrillingEntries {
           "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), LOG_FROM, LOG_TO, Sieves.OPENINGS, Sieves.FINER)
       .carrying(Sieves.OPENINGS);
 
-  static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, SIEVE);
+  static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE);
 
   private DrillingEntries() {}
 
@@ -91,6 +112,13 @@ final class DrillingEntries {
     List<ChoiceField.Option> options = new ArrayList<>();
     for (Material material : Material.values()) options.add(new ChoiceField.Option(material.code(), material.label()));
     return options;
+  }
+
+  private static ChoiceField yesOrNo(String name, String english, String spanish) {
+    return ChoiceField.of(
+            name, Phrase.of(english, spanish), ChoiceField.option("yes", "yes", "sí"),
+            ChoiceField.option("no", "no", "no"))
+        .optional();
   }
 
   private static QuantityField depth(String name, String english, String spanish) {

@@ -25,6 +25,7 @@ final class DrillingFindings {
     findings.addAll(RodFindings.of(well));
     findings.addAll(MudFindings.of(well));
     findings.addAll(SieveFindings.of(well));
+    findings.addAll(CuttingsFindings.of(well));
     return findings;
   }
 

@@ -26,7 +26,8 @@ final class DrillingFold {
       case "drilling" -> and(well, rig(body, entry.id()));
       case "rod" -> and(well, rod(body, entry.id()));
       case "hole" -> hole(well, entry);
-      case "mud" -> and(well, mud(well, body, entry.id()));
+      case "mud" -> and(well, mud(well, entry));
+      case "cuttings" -> and(well, cuttings(well.get(Drilling.PART), body, entry.id()));
       case "log" -> log(well, entry);
       case "sieve" -> sieve(well, entry);
       default -> well;
@@ -43,6 +44,10 @@ final class DrillingFold {
 
   private static Well and(Well well, Drilling.Mud mud) {
     return well.with(Drilling.PART, well.get(Drilling.PART).with(mud));
+  }
+
+  private static Well and(Well well, Drilling.Cuttings caught) {
+    return well.with(Drilling.PART, well.get(Drilling.PART).with(caught));
   }
 
   private static Drilling.Rig rig(Body body, String id) {
@@ -72,14 +77,28 @@ final class DrillingFold {
         .with(Drilling.PART, well.get(Drilling.PART).with(stretch));
   }
 
-  private static Drilling.Mud mud(Well well, Body body, String id) {
+  private static Drilling.Cuttings cuttings(Drilling drilling, Body body, String id) {
+    return new Drilling.Cuttings(
+        DrillingEntries.BIT_DEPTH.length(body).orElseThrow(),
+        DrillingEntries.PENETRATION.in(body),
+        drilling.rig(),
+        DrillingEntries.CUTTINGS_DESCRIPTION.text(body).orElse(""),
+        id);
+  }
+
+  private static Drilling.Mud mud(Well well, Entry entry) {
+    Body body = entry.body();
     return new Drilling.Mud(
         (Density) DrillingEntries.MUD_WEIGHT.in(body).orElseThrow(),
         DrillingEntries.MUD_FUNNEL.in(body).map(q -> (Measure) q),
         DrillingEntries.MUD_SAND.in(body).map(q -> (Measure) q),
         DrillingEntries.PIT_DROP.length(body),
+        DrillingEntries.PIT_RISE.length(body),
+        DrillingEntries.FLOWS.in(body).map(answer -> answer.code().equals("yes")),
+        DrillingEntries.MUD_HEAD.length(body),
         depthSoFar(well),
-        id);
+        entry.happenedAt(),
+        entry.id());
   }
 
   private static Well log(Well well, Entry entry) {
@@ -112,7 +131,7 @@ final class DrillingFold {
   }
 
   /** How deep the hole is by the deepest thing that was said about it. */
-  private static Length depthSoFar(Well well) {
+  static Length depthSoFar(Well well) {
     return well.get(Hole.PART).depth().max(well.get(GroundLog.PART).bottom()).max(well.get(Drilling.PART).rodDepth());
   }
 

@@ -9,7 +9,6 @@ import steening.language.Phrase;
 import steening.language.Shown;
 import steening.quantity.Figure;
 import steening.quantity.Length;
-import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
@@ -32,7 +31,7 @@ final class DrillingSheet {
     Drilling drilling = well.get(Drilling.PART);
     Hole hole = well.get(Hole.PART);
     Sheet sheet = volumes(circulation(Sheet.EMPTY, drilling, hole.depth().max(drilling.rodDepth())), hole);
-    Sheet logged = log(muds(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART));
+    Sheet logged = log(FluidSheet.on(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART));
     return SieveSheet.on(logged, well);
   }
 
@@ -94,27 +93,6 @@ final class DrillingSheet {
         rows);
   }
 
-  private static Sheet muds(Sheet sheet, Drilling drilling) {
-    List<List<Shown>> rows = new ArrayList<>();
-    for (Drilling.Mud mud : drilling.muds()) {
-      rows.add(List.of(
-          depth(mud.depth()),
-          new Figure(mud.weight(), Scale.DENSITY),
-          mud.funnel().map(q -> figure(q, Scale.FUNNEL)).orElse(BLANK),
-          mud.sand().map(q -> figure(q, Scale.SHARE)).orElse(BLANK),
-          mud.pitDrop().map(q -> figure(q, Scale.DIAMETER)).orElse(BLANK)));
-    }
-    return sheet.table(
-        Phrase.of("Mud", "Lodo"),
-        List.of(
-            DEPTH,
-            Phrase.of("Weight", "Densidad"),
-            Phrase.of("Funnel", "Embudo"),
-            Phrase.of("Sand", "Arena"),
-            Phrase.of("Pit fell", "Bajó la fosa")),
-        rows);
-  }
-
   private static Sheet log(Sheet sheet, GroundLog log) {
     List<List<Shown>> rows = new ArrayList<>();
     for (Stratum stratum : log.strata()) {
@@ -134,9 +112,5 @@ final class DrillingSheet {
             Phrase.of("Water", "Agua"),
             Phrase.of("In the driller's words", "En palabras del perforador")),
         rows);
-  }
-
-  private static Shown figure(Quantity quantity, Scale scale) {
-    return new Figure(quantity, scale);
   }
 }

@@ -45,6 +45,7 @@ public final class DrillingStage implements Stage {
   public List<Reckoning> reckonings() {
     return List.of(
         HoleVolume.RECKONING, UpHoleVelocity.RECKONING, CuttingsLag.RECKONING, PitVolume.RECKONING, RodTally.RECKONING,
+        MudMakeUp.RECKONING, MudPumpOutput.RECKONING, ArtesianBalance.RECKONING, WeightingUp.RECKONING,
         SieveCurve.RECKONING, GrainSizeConductivity.RECKONING, SoilName.RECKONING, WentworthGrade.RECKONING);
   }
 

@@ -9,15 +9,13 @@ import steening.language.Phrase;
 import steening.quantity.Density;
 import steening.quantity.Dimension;
 import steening.quantity.Figure;
-import steening.quantity.Length;
 import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
-import steening.reckoning.Outcome;
 import steening.well.Well;
 
-/** The mud as last read, and every fall of the pit that the hole does not explain. */
+/** The mud as last read. */
 final class MudFindings {
   /** Practice of drilling manuals; from memory. A flowing well needs more. */
   private static final Density HEAVY = Density.of(9.0, Unit.POUND_PER_GALLON);
@@ -25,33 +23,29 @@ final class MudFindings {
   /** Practice of drilling manuals; from memory. */
   private static final Quantity SANDY = new Measure(Dimension.NUMBER, 0.02);
 
-  /** A pit is read to about this. Common practice, no source. */
-  private static final Length READS = Length.of(2, Unit.INCH);
-
-  /** The reading may stand before the rod it was taken after. Common practice, no source. */
-  private static final Length A_ROD = Length.feet(20);
-
   private MudFindings() {}
 
   static List<Finding> of(Well well) {
     List<Drilling.Mud> muds = well.get(Drilling.PART).muds();
     List<Finding> findings = new ArrayList<>();
     if (muds.isEmpty()) return findings;
-    heavy(muds.get(muds.size() - 1)).ifPresent(findings::add);
+    heavy(well, muds.get(muds.size() - 1)).ifPresent(findings::add);
+    muds.stream().filter(m -> m.funnel().isPresent()).reduce((a, b) -> b).flatMap(mud -> FunnelFindings.of(well, mud))
+        .ifPresent(findings::add);
     muds.stream().filter(m -> m.sand().isPresent()).reduce((a, b) -> b).flatMap(MudFindings::sandy)
         .ifPresent(findings::add);
-    Length before = Length.ZERO;
-    for (Drilling.Mud mud : muds) {
-      lost(well.get(Drilling.PART), before, mud).ifPresent(findings::add);
-      before = mud.depth();
-    }
+    findings.addAll(KickFindings.of(well));
+    findings.addAll(PitFindings.of(well));
     return findings;
   }
 
-  private static Optional<Finding> heavy(Drilling.Mud mud) {
-    if (mud.weight().coherent() <= HEAVY.coherent()) return Optional.empty();
+  /** Weight that holds a head back is not too much. */
+  private static Optional<Finding> heavy(Well well, Drilling.Mud mud) {
+    Quantity needed = FlowingHead.balance(well, mud).map(o -> o.quantity("with-margin")).orElse(HEAVY);
+    Quantity allowed = needed.coherent() > HEAVY.coherent() ? needed : HEAVY;
+    if (mud.weight().coherent() <= allowed.coherent()) return Optional.empty();
     Figure measured = new Figure(mud.weight(), Scale.DENSITY);
-    Figure most = new Figure(HEAVY, Scale.DENSITY);
+    Figure most = new Figure(allowed, Scale.DENSITY);
     return Optional.of(Finding.of(
             "drilling.mud-heavy", Weight.LOOK, DrillingStage.NAME,
             Phrase.of(
@@ -81,31 +75,6 @@ final class MudFindings {
         .so(Phrase.of(
             "Shovel out the pit: sand wears the pump and plugs the aquifer.",
             "Limpie la fosa: la arena desgasta la bomba y tapa el acuífero."))
-        .from(List.of(mud.entry())));
-  }
-
-  private static Optional<Finding> lost(Drilling drilling, Length before, Drilling.Mud mud) {
-    Length fell = mud.pitDrop().orElse(Length.ZERO);
-    boolean comparable = drilling.rig().isPresent() && mud.depth().isMoreThan(Length.ZERO);
-    if (!comparable || !fell.isMoreThan(READS)) return Optional.empty();
-    Drilling.Rig rig = drilling.rig().get();
-    Outcome explained = PitFall.of(rig.bit(), rig.pitArea(), before.min(mud.depth()), mud.depth().plus(A_ROD));
-    Length expected = (Length) explained.quantity("fall");
-    if (!fell.minus(expected).isMoreThan(READS)) return Optional.empty();
-    Outcome working = rig.pitArea().map(area -> PitFall.lost(explained, fell, area)).orElse(explained);
-    Figure measured = new Figure(fell, Scale.DIAMETER);
-    return Optional.of(Finding.of(
-            "drilling.lost-circulation", Weight.LOOK, DrillingStage.NAME,
-            Phrase.of(
-                "The mud pit fell {0}; the hole drilled since then, and a rod more, explain {1} at most.",
-                "La fosa bajó {0}; el barreno perforado desde entonces, y un tubo más, explican {1} a lo más.",
-                measured, explained.figure("fall")))
-        .comparing(measured, explained.figure("fall"))
-        .because(Phrase.of("Mud is going into the ground.", "El lodo se está yendo al terreno."))
-        .so(Phrase.of(
-            "Keep the hole full. Write down the depth, the rate of loss and what you added.",
-            "Mantenga lleno el barreno. Anote la profundidad, la pérdida y lo que agregó."))
-        .shownBy(working)
         .from(List.of(mud.entry())));
   }
 }

@@ -50,6 +50,41 @@ final class PitFall {
     return explained.with("lost", lost);
   }
 
+  /** What was lost, by the minute, and its share of what the pump gives: {@code loss-rate} and {@code share}. */
+  static Outcome lossRate(Outcome lost, Quantity minutes, Quantity pumpRate) {
+    Term rate = perMinute(lost.term("lost"), minutes)
+        .named("q", Phrase.of("loss by the minute", "pérdida por minuto"), Scale.FLOW);
+    Term share = Coefficient.giving(Scale.SHARE, 1).term()
+        .times(rate)
+        .over(Term.given("P", DrillingEntries.PUMP_RATE.label(), Scale.FLOW, pumpRate))
+        .named("s", Phrase.of("share of the pump rate", "parte del gasto de la bomba"), Scale.SHARE);
+    return lost.with("loss-rate", rate).with("share", share);
+  }
+
+  /** What a rise of the pit is in mud: the answer {@code gained}. */
+  static Outcome gained(Outcome before, Length rose, Quantity pitArea) {
+    Term gained = Coefficient.giving(Scale.LIQUID, 1).of(Scale.AREA).of(Scale.DIAMETER).term()
+        .times(Term.given("A", AREA, Scale.AREA, pitArea))
+        .times(Term.given("Y", DrillingEntries.PIT_RISE.label(), Scale.DIAMETER, rose))
+        .named("X", Phrase.of("gain of the pit", "aumento en la fosa"), Scale.LIQUID);
+    return before.with("gained", gained);
+  }
+
+  /** The same by the minute: {@code gain-rate}. */
+  static Outcome gainRate(Outcome gained, Quantity minutes) {
+    Term rate = perMinute(gained.term("gained"), minutes)
+        .named("q", Phrase.of("gain by the minute", "aumento por minuto"), Scale.FLOW);
+    return gained.with("gain-rate", rate);
+  }
+
+  private static Term perMinute(Term liquid, Quantity minutes) {
+    return Coefficient.giving(Scale.FLOW, 1).of(Scale.LIQUID).of(Scale.MINUTES, -1).term()
+        .times(liquid)
+        .over(Term.given(
+            "t", Phrase.of("time since the reading before", "tiempo desde la lectura anterior"), Scale.MINUTES,
+            minutes));
+  }
+
   private static Term leastArea(Length bit, Length depth) {
     Term hole = Annulus.cylinder(
         Term.given("D", DrillingEntries.HOLE_DIAMETER.label(), Scale.DIAMETER, bit),
