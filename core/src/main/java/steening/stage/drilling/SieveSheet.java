@@ -12,7 +12,6 @@ import steening.ground.Sieves;
 import steening.language.Phrase;
 import steening.language.Shown;
 import steening.quantity.Scale;
-import steening.reckoning.Answer;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
 import steening.well.Well;
@@ -20,23 +19,27 @@ import steening.well.Well;
 /** What the sieved samples have to show: their sizes, their curves, and roughly what water they would give. */
 final class SieveSheet {
   private static final Phrase BLANK = Phrase.same("");
-  private static final List<Answer> COLUMNS = SieveCurve.RECKONING.answers();
-  private static final List<String> SHOWN = List.of(
-      "d10", "d30", "d50", "d60", "d90", "cu", "cc", "pack-least", "pack-most", "natural-slot-forty");
+  private static final List<String> SIZES = List.of("d10", "d30", "d50", "d60", "d90", "cu", "cc");
+  private static final List<String> CHOICES =
+      List.of("pack-least", "pack-most", "natural-slot-forty", "natural-slot-fifty");
 
   private SieveSheet() {}
 
   static Sheet on(Sheet sheet, Well well) {
     Sheet with = sheet;
-    List<List<Shown>> rows = new ArrayList<>();
+    List<List<Shown>> sizes = new ArrayList<>();
+    List<List<Shown>> choices = new ArrayList<>();
     for (Sieved.Sample sample : well.get(Sieved.PART).samples()) {
       Optional<Outcome> curve =
           Outcome.ifReckonable(() -> SieveCurve.of(sample.openings(), sample.finer()));
       if (curve.isEmpty()) continue;
       with = water(sizes(with, sample, curve.get()), sample, curve.get()).chart(chart(sample));
-      rows.add(row(sample, curve.get()));
+      sizes.add(row(sample, curve.get(), SIZES));
+      choices.add(row(sample, curve.get(), CHOICES));
     }
-    return with.table(Phrase.of("Sieve analyses", "Análisis granulométricos"), heads(), rows);
+    return with
+        .table(Phrase.of("Sieve analyses", "Análisis granulométricos"), heads(SIZES), sizes)
+        .table(Phrase.of("Pack and slot by sieve", "Filtro y ranura según el tamiz"), heads(CHOICES), choices);
   }
 
   private static Sheet sizes(Sheet sheet, Sieved.Sample sample, Outcome curve) {
@@ -59,19 +62,23 @@ final class SieveSheet {
     return sheet.line(label, range, water);
   }
 
-  private static List<Phrase> heads() {
+  private static List<Phrase> heads(List<String> names) {
     List<Phrase> heads = new ArrayList<>(List.of(Phrase.of("From", "Desde"), Phrase.of("To", "Hasta")));
-    for (String name : SHOWN) heads.add(name.startsWith("d") ? Phrase.same("D" + name.substring(1)) : label(name));
+    for (String name : names) heads.add(names.equals(SIZES) ? symbol(name) : label(name));
     return heads;
   }
 
-  private static Phrase label(String name) {
-    return COLUMNS.stream().filter(a -> a.name().equals(name)).findFirst().orElseThrow().label();
+  private static Phrase symbol(String name) {
+    return Phrase.same((char) (name.charAt(0) - 'a' + 'A') + name.substring(1));
   }
 
-  private static List<Shown> row(Sieved.Sample sample, Outcome curve) {
+  private static Phrase label(String name) {
+    return SieveCurve.RECKONING.answers().stream().filter(a -> a.name().equals(name)).findFirst().orElseThrow().label();
+  }
+
+  private static List<Shown> row(Sieved.Sample sample, Outcome curve, List<String> names) {
     List<Shown> row = new ArrayList<>(List.of(depth(sample.from()), depth(sample.to())));
-    for (String name : SHOWN) row.add(curve.shown(name).orElse(BLANK));
+    for (String name : names) row.add(curve.shown(name).orElse(BLANK));
     return row;
   }
 

@@ -42,6 +42,10 @@ class SieveStageTest {
         .filter(t -> t.title().shownTo(US).equals("Sieve analyses")).findFirst().orElseThrow();
     assertThat(table.rows()).hasSize(1);
     assertThat(table.rows().get(0)).extracting(cell -> cell.shownTo(US)).contains("118.00 ft", "0.114 mm", "0.195 mm");
+    assertThat(table.heads()).extracting(h -> h.shownTo(US)).contains("D10", "Cu", "Cc");
+    Sheet.Table choices = sheet.tables().get(sheet.tables().indexOf(table) + 1);
+    assertThat(choices.rows().get(0)).extracting(cell -> cell.shownTo(US))
+        .contains("0.781 mm", "1.17 mm", "0.012 in (12 slot)", "0.011 in (11 slot)");
     Sheet.Line grain = sheet.lines().stream()
         .filter(l -> l.label().shownTo(US).startsWith("grain that 30 %")).findFirst().orElseThrow();
     assertThat(grain.working().orElseThrow().quantity("cu").coherent()).isCloseTo(2.7607, within(0.028));
