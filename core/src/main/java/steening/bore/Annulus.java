@@ -45,10 +45,15 @@ public record Annulus(Bore hole, Bore pipe) {
 
   /** The annulus between two depths as a named term of cubic feet or cubic metres, a line for each reach. */
   public Term volume(String symbol, Phrase label, Length from, Length to) {
+    return volume(symbol, "", label, from, to);
+  }
+
+  /** The same with a mark on the symbols of its reaches, for a working that speaks of other reaches too. */
+  public Term volume(String symbol, String mark, Phrase label, Length from, Length to) {
     List<Reach> pieces = pieces(from, to);
     List<Term> volumes = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
-      String index = pieces.size() == 1 ? "" : subscript(i + 1);
+      String index = pieces.size() == 1 ? mark : mark + subscript(i + 1);
       Term piece = pieceVolume(pieces.get(i), index);
       if (pieces.size() == 1) return piece.named(symbol, label, Scale.VOLUME);
       Phrase reach = Phrase.of(

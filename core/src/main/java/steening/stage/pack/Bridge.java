@@ -24,13 +24,30 @@ final class Bridge {
   private Bridge() {}
 
   /**
-   * What speaks for a bridge under the last tape, the whole pack first and then the last lot; none where nothing does.
+   * What speaks for a bridge under the last tape, the whole pack first, then the last lot, then that lot by what
+   * the hole took so far; none where nothing does.
    */
   static Optional<Outcome> evidence(Pouring pouring) {
     Optional<Fill.Tag> tag = pouring.pack().lastTag().filter(t -> t.bags() > 0);
-    if (tag.isEmpty()) return Optional.empty();
-    return likely(pouring.upTo(tag.get()), tag.get())
-        .or(() -> pouring.since(tag.get()).flatMap(r -> likely(r, tag.get())));
+    return tag.flatMap(t -> under(pouring, t, Standing.before(pouring, t)));
+  }
+
+  /**
+   * The same for any tag.
+   *
+   * @param stood the last tag before it that no bridge was under
+   */
+  static Optional<Outcome> under(Pouring pouring, Fill.Tag tag, Optional<Fill.Tag> stood) {
+    return likely(pouring.upTo(tag), tag)
+        .or(() -> pouring.since(tag).flatMap(r -> likely(r, tag)))
+        .or(() -> stood.filter(s -> s.bags() < tag.bags()).flatMap(s -> byHole(pouring, s, tag)));
+  }
+
+  /** A hole that took more than its size so far is not at once as narrow as it was drilled. */
+  private static Optional<Outcome> byHole(Pouring pouring, Fill.Tag stood, Fill.Tag tag) {
+    return Outcome.ifReckonable(() -> pouring.between(stood, tag)
+            .comparedByHole(tag.depth(), Standing.hole(pouring, Optional.of(stood))))
+        .filter(o -> Run.chance(o) > LIKELY);
   }
 
   private static Optional<Outcome> likely(Run run, Fill.Tag tag) {

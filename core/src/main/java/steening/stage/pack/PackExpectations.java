@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.BagsLeft;
 import steening.finding.Expectation;
 import steening.language.Phrase;
 import steening.quantity.Length;
@@ -30,6 +31,7 @@ final class PackExpectations {
     if (pouring.pack().bagsSinceTag() > 0 || bridged) after(pouring, 0, bridged).ifPresent(expectations::add);
     int next = Math.min(NEXT_BAGS, bagsLeft(pouring).orElse(NEXT_BAGS));
     if (next > 0 && !bridged) after(pouring, next, false).ifPresent(expectations::add);
+    if (!bridged) Standing.bagsLeft(pouring).ifPresent(o -> expectations.add(left(o)));
     return expectations;
   }
 
@@ -40,6 +42,14 @@ final class PackExpectations {
         .map(o -> new Expectation(
             what(pouring.pack().bags() + more, stickUp.isPresent(), bridged),
             o.figure(answer), Optional.of(o.figure(ExpectedTape.BAND.name())), o));
+  }
+
+  private static Expectation left(Outcome left) {
+    Phrase what = Phrase.of(
+        "bags of pack still needed: {0} in the mean, nine times in ten no more than",
+        "sacos de filtro que faltan: {0} en promedio, nueve de diez veces no más de",
+        Bagged.about(left.quantity(BagsLeft.MEAN.name())));
+    return new Expectation(what, left.figure(BagsLeft.WHOLE.name()), Optional.empty(), left);
   }
 
   private static Phrase what(int bags, boolean fromCasing, boolean bridged) {
@@ -64,7 +74,9 @@ final class PackExpectations {
 
   /** As sounded, or as expected where bags went in since. */
   private static Optional<Length> top(Pouring pouring) {
-    if (pouring.pack().bagsSinceTag() == 0 && pouring.pack().top().isPresent()) return pouring.pack().top();
+    if (pouring.pack().bagsSinceTag() == 0 && pouring.pack().top().isPresent()) {
+      return pouring.pack().top().map(top -> top.min(pouring.annulus().hole().bottom()));
+    }
     return Outcome.ifReckonable(() -> pouring.with(0).expected(Optional.empty()))
         .map(o -> (Length) o.quantity(ExpectedTape.TAPE.name()));
   }

@@ -36,6 +36,7 @@ final class PackFindings {
     if (bridge.isPresent()) return findings;
     if (odd.isEmpty()) Washout.finding(pouring).ifPresent(findings::add);
     HeightFindings.finding(pouring, sealed).ifPresent(findings::add);
+    if (!sealed && odd.isEmpty()) TruckFindings.finding(pouring).ifPresent(findings::add);
     return findings;
   }
 }

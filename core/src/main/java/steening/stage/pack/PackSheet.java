@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.BagsLeft;
 import steening.bore.Filled;
 import steening.drawing.Chart;
 import steening.language.Phrase;
@@ -70,6 +71,20 @@ final class PackSheet {
       with = with.line(
           Phrase.of("bags still needed to the planned top", "sacos que faltan hasta el tope planeado"),
           left.get().figure("bags"), left.get());
+    }
+    Optional<Outcome> learned =
+        Bridge.evidence(pouring).isPresent() ? Optional.empty() : Standing.bagsLeft(pouring);
+    if (learned.isPresent()) {
+      with = with
+          .line(Phrase.of("bags still needed, by what this hole took", "sacos que faltan, según llevó este barreno"),
+              BagsLeft.said(learned.get()), learned.get())
+          .line(Phrase.of("how sure that is", "qué tan seguro es eso"), BagsLeft.bands(learned.get()), learned.get());
+      Optional<Integer> has = TruckFindings.onTruck(pouring);
+      if (has.isPresent()) {
+        with = with.line(
+            Phrase.of("on the truck, by the plan's load", "en el camión, según la carga del plan"),
+            Bagged.said(has.get()));
+      }
     }
     return with.table(
         Phrase.of("Bags and tape", "Sacos y sonda"),

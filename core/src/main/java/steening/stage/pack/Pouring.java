@@ -31,7 +31,9 @@ record Pouring(Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan 
     if (annulus.hole().isEmpty() || !annulus.hole().bottom().isMoreThan(Length.ZERO)) return Optional.empty();
     List<Fill.Tag> before = pack.tags().stream().filter(t -> t.bags() == 0).toList();
     boolean sounded = !before.isEmpty();
-    Length bottom = sounded ? before.get(before.size() - 1).depth() : annulus.hole().bottom();
+    // A tape that goes a hair below the drilled depth must not leave the pack without a hole.
+    Length drilled = annulus.hole().bottom();
+    Length bottom = sounded ? before.get(before.size() - 1).depth().min(drilled) : drilled;
     return Optional.of(new Pouring(annulus, bottom, sounded, pack, well.get(Plan.PART), well.get(CasingString.PART)));
   }
 
@@ -47,9 +49,13 @@ record Pouring(Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan 
 
   /** What went in between a tag and the last one at a smaller count of bags; none where that is the first of all. */
   Optional<Run> since(Fill.Tag tag) {
-    return before(tag).map(b ->
-        new Run(
-            annulus, b.depth(), true, volume(tag.bags() - b.bags(), tag.poured().minus(b.poured()), 0, Volume.NONE)));
+    return before(tag).map(b -> between(b, tag));
+  }
+
+  /** What went in between two tags. */
+  Run between(Fill.Tag from, Fill.Tag to) {
+    Volume put = to.poured().minus(from.poured());
+    return new Run(annulus, from.depth(), true, volume(to.bags() - from.bags(), put, 0, Volume.NONE));
   }
 
   /** From the bottom where nothing was sounded in between. */

@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.Optional;
 import steening.bore.Annulus;
 import steening.bore.Filled;
+import steening.bore.Overbreak;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Length;
@@ -53,7 +54,15 @@ record Run(Annulus annulus, Length from, boolean sounded, Term volume) {
    * <p>Source: statistics by the book; the odds beforehand and the 20 ft are common practice, no source.
    */
   Outcome compared(Length found) {
-    Outcome outcome = expected(Optional.empty());
+    return compared(expected(Optional.empty()), found);
+  }
+
+  /** The same by what the hole took so far. */
+  Outcome comparedByHole(Length found, Overbreak hole) {
+    return compared(ExpectedTape.learned(annulus, from, volume, hole), found);
+  }
+
+  private static Outcome compared(Outcome outcome, Length found) {
     Term difference = Term.given("m", FOUND, Scale.DEPTH, found).minus(outcome.term(ExpectedTape.TAPE.name()))
         .named("e", DIFFERENCE, Scale.DEPTH);
     Outcome with = outcome.with("difference", difference);

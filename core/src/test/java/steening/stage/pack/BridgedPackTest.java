@@ -84,7 +84,7 @@ class BridgedPackTest {
     assertThat(BROKEN.findings("pack")).isEmpty();
     // by hand: 3.9 ft × 0.2278 = 0.888 ft³, 1.8 bags: two
     assertThat(PackSheetTest.line(BROKEN, "bags still needed to the planned top")).isEqualTo("2");
-    assertThat(BROKEN.expectations("pack")).hasSize(1);
+    assertThat(BROKEN.expectations("pack")).hasSize(2);
     assertThat(BROKEN.expectations("pack").get(0).what().shownTo(Reader.US_ENGLISH)).isEqualTo("tape after bag 11");
     JobInSteps eleven = BROKEN.then("pack-bags", "bags", "2").then("pack-tape", "reading", "73.5 ft", "from", "ground");
     assertThat(eleven.findings("pack")).isEmpty();

