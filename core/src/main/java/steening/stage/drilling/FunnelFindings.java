@@ -18,7 +18,7 @@ import steening.well.Well;
 
 /**
  * The funnel as last read, against the 32 to 45 s/qt that suit sand. Practice of drilling manuals, from memory: 32 to
- * 38 as an aim, 35 to 45 for sand, 45 to 80 for coarse sand and gravel; clean water runs in 26 (course sheet, seen).
+ * 38 aimed at, 35 to 45 for sand, 45 to 80 for coarse sand and gravel; clean water runs in 26 (course sheet, seen).
  */
 final class FunnelFindings {
   private static final Quantity THIN = Measure.of(32, Unit.FUNNEL_SECOND);
