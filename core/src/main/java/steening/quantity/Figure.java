@@ -9,6 +9,9 @@ import steening.number.Decimal;
 public record Figure(Quantity quantity, Scale scale) implements Shown {
   private static final int FINEST_FRACTION = 16;
 
+  /** In millimetres: with one, slots 10 and 12 would read alike. */
+  private static final int SLOT_DECIMALS = 2;
+
   public Figure {
     if (quantity.dimension() != scale.dimension()) {
       throw new IllegalArgumentException(scale + " does not measure " + quantity.dimension());
@@ -28,6 +31,7 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
     Unit unit = scale.of(reader);
     if (unit == Unit.ONE) return Decimal.significant(quantity.in(unit), 4);
     if (scale == Scale.GRAIN || scale == Scale.CONDUCTIVITY) return Decimal.significant(quantity.in(unit), 3);
+    if (scale == Scale.SLOT) return fixed(unit, SLOT_DECIMALS);
     return scale == Scale.DIAMETER && unit == Unit.INCH ? inches() : fixed(unit, unit.decimals());
   }
 

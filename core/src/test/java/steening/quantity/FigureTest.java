@@ -20,7 +20,7 @@ class FigureTest {
     "8 in, DIAMETER, 8 in, 203.2 mm", "11.2 in, DIAMETER, 11.2 in, 284.5 mm", "4.026 in, DIAMETER, 4.026 in, 102.3 mm",
     "0.0625 in, DIAMETER, 1/16 in, 1.6 mm", "0 in, DIAMETER, 0 in, 0.0 mm", "-0.5 in, DIAMETER, -0.5 in, -12.7 mm",
     "57.255 ft, DEPTH, 57.26 ft, 17.45 m", "-1.5 ft, DEPTH, -1.50 ft, -0.46 m",
-    "20 slot, SLOT, 0.020 in (20 slot), 0.5 mm",
+    "20 slot, SLOT, 0.020 in (20 slot), 0.51 mm", "12 slot, SLOT, 0.012 in (12 slot), 0.30 mm",
     "22.7796 ft3, VOLUME, 22.78 ft³, 0.645 m³", "24 gal, LIQUID, 24.0 gal, 90.8 L", "28 gpm, FLOW, 28.0 gpm, 1.77 L/s",
     "9.51 lb/gal, DENSITY, 9.51 lb/gal, 1140 kg/m³", "50 lb, WEIGHT, 50.0 lb, 22.7 kg",
     "60 psi, PRESSURE, 60.0 psi, 414 kPa",
