@@ -53,7 +53,7 @@ public record Annulus(Bore hole, Bore pipe) {
     List<Reach> pieces = pieces(from, to);
     List<Term> volumes = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
-      String index = pieces.size() == 1 ? mark : mark + subscript(i + 1);
+      String index = pieces.size() == 1 ? mark : mark + Term.index(i + 1);
       Term piece = pieceVolume(pieces.get(i), index);
       if (pieces.size() == 1) return piece.named(symbol, label, Scale.VOLUME);
       Phrase reach = Phrase.of(
@@ -86,7 +86,7 @@ public record Annulus(Bore hole, Bore pipe) {
     List<Term> filled = new ArrayList<>();
     for (int i = pieces.size() - 1; i >= 0; i--) {
       Reach piece = pieces.get(i);
-      String index = mark + subscript(pieces.size() - i);
+      String index = mark + Term.index(pieces.size() - i);
       Term holds = pieceVolume(piece, index);
       boolean last = i == 0;
       double capacity = Scale.VOLUME.us().toCoherent(holds.in(UnitSystem.US));
@@ -172,11 +172,5 @@ public record Annulus(Bore hole, Bore pipe) {
   /** For a volume over a volume per length. */
   public static Term perLength() {
     return Coefficient.giving(Scale.DEPTH, 1).of(Scale.VOLUME).of(Scale.CAPACITY, -1).term();
-  }
-
-  private static String subscript(int number) {
-    StringBuilder out = new StringBuilder();
-    for (char digit : Integer.toString(number).toCharArray()) out.append((char) ('₀' + (digit - '0')));
-    return out.toString();
   }
 }

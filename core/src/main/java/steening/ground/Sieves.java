@@ -33,7 +33,6 @@ public record Sieves(List<Sieve> all) {
           .between("0 %", "100 %"),
       2, "4 14 45 80 98 %", "4 14 45 80 98 %");
 
-  private static final String SUBSCRIPTS = "₀₁₂₃₄₅₆₇₈₉";
 
   /** One sieve: its opening, and the share of the sample that passes it. */
   public record Sieve(Length opening, Quantity finer) {}
@@ -89,7 +88,7 @@ public record Sieves(List<Sieve> all) {
   private Term between(int lower, int upper, int percent, Phrase label) {
     Term low = opening(lower);
     Term share = Term.number(percent).minus(finer(lower)).over(finer(upper).minus(finer(lower)));
-    return low.times(opening(upper).over(low).power(share)).named("D" + subscript(percent), label, Scale.GRAIN);
+    return low.times(opening(upper).over(low).power(share)).named("D" + Term.index(percent), label, Scale.GRAIN);
   }
 
   /** Why there are no such sizes, a sentence for each end of the curve. */
@@ -124,12 +123,12 @@ public record Sieves(List<Sieve> all) {
   private Term opening(int i) {
     Phrase label = Phrase.of(
         "opening of sieve {0}, from the finest", "abertura del tamiz {0}, desde el más fino", name(i));
-    return Term.given("d" + subscript(i + 1), label, Scale.GRAIN, all.get(i).opening());
+    return Term.given("d" + Term.index(i + 1), label, Scale.GRAIN, all.get(i).opening());
   }
 
   private Term finer(int i) {
     Phrase label = Phrase.of("finer than sieve {0}", "pasa el tamiz {0}", name(i));
-    return Term.given("p" + subscript(i + 1), label, Scale.SHARE, all.get(i).finer());
+    return Term.given("p" + Term.index(i + 1), label, Scale.SHARE, all.get(i).finer());
   }
 
   private static String name(int i) {
@@ -138,11 +137,5 @@ public record Sieves(List<Sieve> all) {
 
   private static double percent(Sieve sieve) {
     return sieve.finer().in(Scale.SHARE.us());
-  }
-
-  static String subscript(int number) {
-    StringBuilder out = new StringBuilder();
-    for (char digit : Integer.toString(number).toCharArray()) out.append(SUBSCRIPTS.charAt(digit - '0'));
-    return out.toString();
   }
 }

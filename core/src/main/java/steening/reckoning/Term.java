@@ -131,6 +131,13 @@ public final class Term {
     return new Term(Sort.OPERATION, "", null, null, operation, parts, us, metric);
   }
 
+  /** A number as it is written below a symbol: 12 is ₁₂. */
+  public static String index(int number) {
+    StringBuilder below = new StringBuilder();
+    for (char digit : Integer.toString(number).toCharArray()) below.append((char) ('₀' + (digit - '0')));
+    return below.toString();
+  }
+
   /** The bare value in the units of a system. */
   public double in(UnitSystem system) {
     return system == UnitSystem.METRIC ? metric : us;

@@ -67,7 +67,7 @@ final class StringLength {
     for (Piece piece : string.pieces()) {
       if (piece.sort() != Piece.Sort.JOINT) continue;
       joint++;
-      pieces.add(length("L" + subscript(joint), layingOf(joint), piece.laying()));
+      pieces.add(length("L" + Term.index(joint), layingOf(joint), piece.laying()));
     }
     Length cut = string.length(Piece.Sort.CUT_PIECE);
     Inputs inputs = Inputs.none()
@@ -102,7 +102,7 @@ final class StringLength {
     List<Term> terms = new ArrayList<>();
     for (int i = 0; i < overall.size(); i++) {
       Phrase joint = Phrase.of("{0}, joint {1}", "{0}, tubo {1}", label, Integer.toString(i + 1));
-      Term term = length("L" + subscript(i + 1), joint, (Length) overall.get(i));
+      Term term = length("L" + Term.index(i + 1), joint, (Length) overall.get(i));
       terms.add(bell.filter(b -> b.coherent() > 0)
           .map(b -> term.minus(Term.given("b", BELL.label(), Scale.DEPTH, b)))
           .orElse(term));
@@ -130,11 +130,5 @@ final class StringLength {
       passed |= !screen && !sump;
     }
     return screened;
-  }
-
-  private static String subscript(int number) {
-    StringBuilder out = new StringBuilder();
-    for (char digit : Integer.toString(number).toCharArray()) out.append((char) ('₀' + (digit - '0')));
-    return out.toString();
   }
 }

@@ -86,6 +86,7 @@ class BridgedPackTest {
     assertThat(PackSheetTest.line(BROKEN, "bags still needed to the planned top")).isEqualTo("2");
     assertThat(BROKEN.expectations("pack")).hasSize(2);
     assertThat(BROKEN.expectations("pack").get(0).what().shownTo(Reader.US_ENGLISH)).isEqualTo("tape after bag 11");
+    assertThat(BROKEN.expectations("pack").get(1).what().shownTo(Reader.US_ENGLISH)).startsWith("bags of pack still needed");
     JobInSteps eleven = BROKEN.then("pack-bags", "bags", "2").then("pack-tape", "reading", "73.5 ft", "from", "ground");
     assertThat(eleven.findings("pack")).isEmpty();
     assertThat(eleven.stage("pack").progress(eleven.job().well())).isEqualTo(Progress.DONE);
