@@ -23,13 +23,13 @@ import steening.well.Part;
  * @param cuttings caught, in order of time
  * @param upsideDown hole and log entries whose lower end is not below the upper one: kept, and asked about
  */
-record Drilling(
+public record Drilling(
     Optional<Rig> rig, List<Rod> rods, List<Stretch> stretches, List<Mud> muds, List<Cuttings> cuttings,
     List<UpsideDown> upsideDown) {
-  static final Part<Drilling> PART =
+  public static final Part<Drilling> PART =
       new Part<>("drilling", new Drilling(Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of()));
 
-  Drilling {
+  public Drilling {
     rods = List.copyOf(rods);
     stretches = List.copyOf(stretches);
     muds = List.copyOf(muds);
@@ -38,17 +38,17 @@ record Drilling(
   }
 
   /** Bit, rods and pump. */
-  record Rig(Length bit, Length rod, FlowRate pumpRate, Optional<Quantity> pitArea, String entry) {}
+  public record Rig(Length bit, Length rod, FlowRate pumpRate, Optional<Quantity> pitArea, String entry) {}
 
   /** One rod drilled down, and how deep the hole was then. */
-  record Rod(int number, Length length, Length depth, String entry) {}
+  public record Rod(int number, Length length, Length depth, String entry) {}
 
   /**
    * A stretch of hole as one entry gave it.
    *
    * @param known how deep the hole was known to be before this was said
    */
-  record Stretch(Reach reach, Length known, String entry) {}
+  public record Stretch(Reach reach, Length known, String entry) {}
 
   /**
    * One look at the mud.
@@ -57,12 +57,12 @@ record Drilling(
    * @param head of the aquifer, above ground
    * @param depth how deep the hole was, as far as anything said so
    */
-  record Mud(
+  public record Mud(
       Density weight, Optional<Measure> funnel, Optional<Measure> sand, Optional<Length> pitDrop,
       Optional<Length> pitRise, Optional<Boolean> flows, Optional<Length> head, Length depth, Moment at, String entry) {
 
     /** How far the pit rose; a fall below nothing is a rise. */
-    Length rise() {
+    public Length rise() {
       return pitRise.orElse(Length.ZERO).max(Length.ZERO.minus(pitDrop.orElse(Length.ZERO)));
     }
   }
@@ -72,43 +72,43 @@ record Drilling(
    *
    * @param rig that drilled then
    */
-  record Cuttings(
+  public record Cuttings(
       Length bitDepth, Optional<Quantity> penetration, Optional<Rig> rig, String description, String entry) {}
 
   /** From and to the wrong way round. */
-  record UpsideDown(Length from, Length to, String entry) {}
+  public record UpsideDown(Length from, Length to, String entry) {}
 
-  Drilling with(Rig rig) {
+  public Drilling with(Rig rig) {
     return new Drilling(Optional.of(rig), rods, stretches, muds, cuttings, upsideDown);
   }
 
-  Drilling with(Rod rod) {
+  public Drilling with(Rod rod) {
     return new Drilling(rig, and(rods, rod), stretches, muds, cuttings, upsideDown);
   }
 
-  Drilling with(Stretch stretch) {
+  public Drilling with(Stretch stretch) {
     return new Drilling(rig, rods, and(stretches, stretch), muds, cuttings, upsideDown);
   }
 
-  Drilling with(Mud mud) {
+  public Drilling with(Mud mud) {
     return new Drilling(rig, rods, stretches, and(muds, mud), cuttings, upsideDown);
   }
 
-  Drilling with(Cuttings caught) {
+  public Drilling with(Cuttings caught) {
     return new Drilling(rig, rods, stretches, muds, and(cuttings, caught), upsideDown);
   }
 
-  Drilling with(UpsideDown mistake) {
+  public Drilling with(UpsideDown mistake) {
     return new Drilling(rig, rods, stretches, muds, cuttings, and(upsideDown, mistake));
   }
 
   /** How deep the rods went. */
-  Length rodDepth() {
+  public Length rodDepth() {
     return rods.stream().map(Rod::depth).max(Length::compareTo).orElse(Length.ZERO);
   }
 
   /** The stretch entered last; there is one whenever there is a hole. */
-  Stretch lastStretch() {
+  public Stretch lastStretch() {
     return stretches.get(stretches.size() - 1);
   }
 

@@ -13,14 +13,14 @@ import steening.quantity.Scale;
 import steening.well.Material;
 
 /** What is written down while drilling. Depths are below ground. */
-final class DrillingEntries {
+public final class DrillingEntries {
   static final QuantityField BIT =
       amount("bit", Scale.DIAMETER, "bit diameter", "diámetro de la barrena", "7 7/8 in", "200 mm")
           .between("1 in", "60 in").usually("4 in", "16 in");
-  static final QuantityField ROD =
+  public static final QuantityField ROD =
       amount("rod", Scale.DIAMETER, "rod outside diameter", "diámetro exterior de la tubería", "2.875 in", "73 mm")
           .between("0.5 in", "12 in").usually("1.5 in", "5 in");
-  static final QuantityField PUMP_RATE =
+  public static final QuantityField PUMP_RATE =
       amount("pump-rate", Scale.FLOW, "mud pump rate", "gasto de la bomba de lodos", "110 gpm", "7 L/s")
           .between("1 gpm", "3000 gpm").usually("20 gpm", "500 gpm");
   /** A fall of the pit says how much mud is lost only where its area is known. */
@@ -32,41 +32,41 @@ final class DrillingEntries {
 
   static final CountField ROD_NUMBER = CountField.of("number", Phrase.of("rod number", "número de tubo"), 1, 999)
       .usuallyUpTo(60);
-  static final QuantityField ROD_LENGTH =
+  public static final QuantityField ROD_LENGTH =
       amount("length", Scale.DEPTH, "rod length", "longitud del tubo", "20 ft", "6.1 m")
           .between("0.5 ft", "60 ft").usually("4 ft", "32 ft");
-  static final QuantityField ROD_DEPTH =
+  public static final QuantityField ROD_DEPTH =
       depth("depth", "hole depth after this rod", "profundidad después de este tubo");
   static final Kind ROD_DOWN =
       Kind.of("rod", Phrase.of("Rod drilled down", "Tubo perforado"), ROD_NUMBER, ROD_LENGTH, ROD_DEPTH)
           .carrying(ROD_LENGTH);
 
   static final QuantityField HOLE_FROM = depth("from", "from", "desde");
-  static final QuantityField HOLE_TO = depth("to", "to", "hasta");
-  static final QuantityField HOLE_DIAMETER =
+  public static final QuantityField HOLE_TO = depth("to", "to", "hasta");
+  public static final QuantityField HOLE_DIAMETER =
       amount("diameter", Scale.DIAMETER, "hole diameter", "diámetro del barreno", "7 7/8 in", "200 mm")
           .between("1 in", "60 in").usually("4 in", "16 in");
   static final Kind HOLE =
       Kind.of("hole", Phrase.of("Hole drilled", "Barreno perforado"), HOLE_FROM, HOLE_TO, HOLE_DIAMETER);
 
-  static final QuantityField MUD_WEIGHT =
+  public static final QuantityField MUD_WEIGHT =
       amount("weight", Scale.DENSITY, "mud weight", "densidad del lodo", "8.8 lb/gal", "1055 kg/m3")
           .between("7 lb/gal", "22 lb/gal").usually("8.3 lb/gal", "12 lb/gal");
   static final QuantityField MUD_FUNNEL = amount("funnel", Scale.FUNNEL, "Marsh funnel", "embudo Marsh", "38", "38")
       .between("20 s/qt", "500 s/qt").usually("26 s/qt", "100 s/qt").optional();
   static final QuantityField MUD_SAND = amount("sand", Scale.SHARE, "sand content", "contenido de arena", "1 %", "1 %")
       .between("0 %", "60 %").usually("0 %", "15 %").optional();
-  static final QuantityField PIT_DROP = amount(
+  public static final QuantityField PIT_DROP = amount(
           "pit-drop", Scale.DIAMETER, "fall of the mud pit since the last reading",
           "descenso de la fosa desde la última lectura", "2 in", "50 mm")
       .between("-120 in", "120 in").usually("-12 in", "24 in").optional();
-  static final QuantityField PIT_RISE = amount(
+  public static final QuantityField PIT_RISE = amount(
           "pit-rise", Scale.DIAMETER, "rise of the mud pit since the last reading",
           "ascenso de la fosa desde la última lectura", "3 in", "75 mm")
       .between("0 in", "120 in").usually("0 in", "12 in").optional();
   static final ChoiceField FLOWS =
       yesOrNo("flow-with-pump-off", "flow with the pump off", "fluye con la bomba parada");
-  static final QuantityField HEAD = amount(
+  public static final QuantityField HEAD = amount(
           "head", Scale.DEPTH, "head of the aquifer above ground", "carga del acuífero sobre el terreno", "12 ft",
           "3.5 m")
       .between("0 ft", "1000 ft").usually("0 ft", "60 ft");
@@ -78,7 +78,7 @@ final class DrillingEntries {
 
   static final QuantityField BIT_DEPTH =
       depth("bit-depth", "bit depth when caught", "profundidad de la barrena al tomarlos");
-  static final QuantityField PENETRATION = amount(
+  public static final QuantityField PENETRATION = amount(
           "penetration", Scale.PENETRATION, "penetration rate", "velocidad de avance", "30 ft/h", "9 m/h")
       .between("0 ft/h", "2000 ft/h").usually("1 ft/h", "300 ft/h").optional();
   static final TextField CUTTINGS_DESCRIPTION =

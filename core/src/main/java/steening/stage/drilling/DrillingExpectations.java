@@ -10,6 +10,8 @@ import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.hole.RodTally;
+import steening.stage.drilling.log.CuttingsLag;
 import steening.well.CasingString;
 import steening.well.Hole;
 import steening.well.Plan;

@@ -10,10 +10,17 @@ import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.fluid.MudFindings;
+import steening.stage.drilling.fluid.UpHoleVelocity;
+import steening.stage.drilling.hole.HoleFindings;
+import steening.stage.drilling.hole.RodFindings;
+import steening.stage.drilling.log.CuttingsFindings;
+import steening.stage.drilling.log.LogFindings;
+import steening.stage.drilling.sieve.SieveFindings;
 import steening.well.Well;
 
 /** Where the drilling is not as expected. */
-final class DrillingFindings {
+public final class DrillingFindings {
   private DrillingFindings() {}
 
   static List<Finding> of(Well well) {
@@ -29,7 +36,7 @@ final class DrillingFindings {
     return findings;
   }
 
-  static Figure depth(Length depth) {
+  public static Figure depth(Length depth) {
     return new Figure(depth, Scale.DEPTH);
   }
 

@@ -10,6 +10,7 @@ import steening.quantity.Density;
 import steening.quantity.FlowRate;
 import steening.quantity.Length;
 import steening.quantity.Measure;
+import steening.stage.drilling.sieve.Sieved;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Material;
@@ -17,7 +18,7 @@ import steening.well.Stratum;
 import steening.well.Well;
 
 /** The well after one more entry of this stage. */
-final class DrillingFold {
+public final class DrillingFold {
   private DrillingFold() {}
 
   static Well fold(Well well, Entry entry) {
@@ -131,7 +132,7 @@ final class DrillingFold {
   }
 
   /** How deep the hole is by the deepest thing that was said about it. */
-  static Length depthSoFar(Well well) {
+  public static Length depthSoFar(Well well) {
     return well.get(Hole.PART).depth().max(well.get(GroundLog.PART).bottom()).max(well.get(Drilling.PART).rodDepth());
   }
 

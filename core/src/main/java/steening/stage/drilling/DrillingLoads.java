@@ -10,6 +10,7 @@ import steening.quantity.Unit;
 import steening.reckoning.Outcome;
 import steening.reckoning.Term;
 import steening.stage.Load;
+import steening.stage.drilling.fluid.PitVolume;
 import steening.well.Plan;
 import steening.well.Well;
 

@@ -16,6 +16,16 @@ import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.stage.drilling.fluid.ArtesianBalance;
+import steening.stage.drilling.fluid.MudMakeUp;
+import steening.stage.drilling.fluid.MudPumpOutput;
+import steening.stage.drilling.fluid.PitVolume;
+import steening.stage.drilling.fluid.UpHoleVelocity;
+import steening.stage.drilling.fluid.WeightingUp;
+import steening.stage.drilling.hole.HoleFindings;
+import steening.stage.drilling.hole.HoleVolume;
+import steening.stage.drilling.hole.RodTally;
+import steening.stage.drilling.log.CuttingsLag;
 import steening.well.CasingString;
 import steening.well.GroundLog;
 import steening.well.Hole;
@@ -24,7 +34,7 @@ import steening.well.Well;
 
 /** Drilling: from the rig set up to the hole logged to its bottom. */
 public final class DrillingStage implements Stage {
-  static final String NAME = "drilling";
+  public static final String NAME = "drilling";
 
   @Override
   public String name() {

@@ -23,6 +23,11 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Working;
 import steening.stage.WorkedExamples;
+import steening.stage.drilling.fluid.PitVolume;
+import steening.stage.drilling.fluid.UpHoleVelocity;
+import steening.stage.drilling.hole.HoleVolume;
+import steening.stage.drilling.hole.RodTally;
+import steening.stage.drilling.log.CuttingsLag;
 
 class DrillingReckoningsTest {
   private static final Reader METRIC_SPANISH = new Reader(Language.SPANISH, UnitSystem.METRIC);

@@ -23,6 +23,10 @@ import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.stage.WorkedExamples;
+import steening.stage.drilling.fluid.ArtesianBalance;
+import steening.stage.drilling.fluid.MudMakeUp;
+import steening.stage.drilling.fluid.MudPumpOutput;
+import steening.stage.drilling.fluid.WeightingUp;
 
 /** Mud, weighed, mixed and pumped: against worked examples, the formulas handbook and arithmetic by hand. */
 class FluidReckoningsTest {

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import steening.bore.Annulus;
@@ -16,6 +16,9 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingStage;
 
 /**
  * How fast the mud rises between rods and hole, and the pump rate for a wanted velocity.
@@ -26,23 +29,23 @@ import steening.reckoning.Term;
  * <p>Source: geometry; factor and worked example (530 gpm, 12.25 and 4.5 in, 100 ft/min) in a formulas handbook (seen).
  * Range: D more than d. Accuracy: rounding; a washed-out hole is slower.
  */
-final class UpHoleVelocity {
-  static final QuantityField RATE = DrillingEntries.PUMP_RATE.named("rate");
-  static final QuantityField HOLE = DrillingEntries.HOLE_DIAMETER.named("hole");
-  static final QuantityField ROD = DrillingEntries.ROD;
+public final class UpHoleVelocity {
+  public static final QuantityField RATE = DrillingEntries.PUMP_RATE.named("rate");
+  public static final QuantityField HOLE = DrillingEntries.HOLE_DIAMETER.named("hole");
+  public static final QuantityField ROD = DrillingEntries.ROD;
   static final QuantityField WANTED = QuantityField.of(
           "wanted", Scale.UPHOLE_VELOCITY, Phrase.of("velocity wanted", "velocidad deseada"), "120 ft/min", "36 m/min")
       .between("1 ft/min", "2000 ft/min").usually("30 ft/min", "400 ft/min").optional();
 
   /** Least of the usual advice of 100 to 150 ft/min; from memory. */
-  static final Quantity ADVISED = Measure.of(100, Unit.FOOT_PER_MINUTE);
+  public static final Quantity ADVISED = Measure.of(100, Unit.FOOT_PER_MINUTE);
 
-  static final Answer VELOCITY =
+  public static final Answer VELOCITY =
       new Answer("velocity", Phrase.of("up-hole velocity", "velocidad anular"), Scale.UPHOLE_VELOCITY);
   static final Answer NEEDED = new Answer(
       "rate-needed", Phrase.of("pump rate for the velocity wanted", "gasto para la velocidad deseada"), Scale.FLOW);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "up-hole-velocity",
       DrillingStage.NAME,
       Phrase.of("Up-hole velocity", "Velocidad anular"),
@@ -58,7 +61,7 @@ final class UpHoleVelocity {
 
   private UpHoleVelocity() {}
 
-  static Outcome of(Drilling.Rig rig) {
+  public static Outcome of(Drilling.Rig rig) {
     return RECKONING.of(Inputs.none().with(RATE, rig.pumpRate()).with(HOLE, rig.bit()).with(ROD, rig.rod()));
   }
 
@@ -74,7 +77,7 @@ final class UpHoleVelocity {
   }
 
   /** The velocity as a named term, for a reckoning that declares the same rate, hole and rod. */
-  static Term velocity(Inputs inputs) {
+  public static Term velocity(Inputs inputs) {
     return Coefficient.giving(Scale.UPHOLE_VELOCITY, 1 / Annulus.QUARTER_PI).of(Scale.FLOW).of(Scale.DIAMETER, -2)
         .term()
         .times(inputs.given("Q", RATE))

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import steening.field.QuantityField;
@@ -18,6 +18,8 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingStage;
 
 /**
  * The mud weight that holds back an aquifer whose head stands above ground.
@@ -28,7 +30,7 @@ import steening.reckoning.Term;
  * <p>Source: hydrostatics (derived). The margin of 0.3 lb/gal is common practice, no source. Range: L less than D; mud
  * of one weight from L to D. Accuracy: that of the head.
  */
-final class ArtesianBalance {
+public final class ArtesianBalance {
   static final QuantityField TOP =
       DrillingEntries.ROD_DEPTH.named("aquifer-top").labelled("top of the aquifer", "techo del acuífero");
   static final QuantityField HEAD = DrillingEntries.HEAD;
@@ -47,7 +49,7 @@ final class ArtesianBalance {
       "shut-in", Phrase.of("shut-in pressure at ground", "presión a pozo cerrado, a nivel del terreno"),
       Scale.PRESSURE);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "artesian-balance",
       DrillingStage.NAME,
       Phrase.of("Mud against a flowing aquifer", "Lodo contra un acuífero surgente"),

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.log;
 
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +18,10 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingStage;
+import steening.stage.drilling.fluid.UpHoleVelocity;
 
 /**
  * How long cuttings take to the surface, how long the mud takes around, and how far the bit has gone on meanwhile.
@@ -29,7 +33,7 @@ import steening.reckoning.Term;
  * <p>Source: definitions (derived). Range: v more than s. Accuracy: that of the hole's diameter and of the pump rate;
  * the settling speed is seldom known, and cuttings smear, so the lag is a least.
  */
-final class CuttingsLag {
+public final class CuttingsLag {
   static final QuantityField DEPTH = DrillingEntries.ROD_DEPTH.labelled("bit depth", "profundidad de la barrena");
   static final QuantityField ROD_INSIDE = DrillingEntries.ROD.named("rod-inside")
       .labelled("rod inside diameter", "diámetro interior de la tubería").optional();
@@ -39,7 +43,7 @@ final class CuttingsLag {
       .between("0 ft/min", "500 ft/min").usually("0 ft/min", "80 ft/min").optional();
   static final QuantityField PENETRATION = DrillingEntries.PENETRATION;
 
-  static final Answer LAG =
+  public static final Answer LAG =
       new Answer("lag", Phrase.of("lag time of the cuttings", "tiempo de retardo de los recortes"), Scale.MINUTES);
   static final Answer DOWN =
       new Answer("down-time", Phrase.of("time down the rods", "tiempo de bajada por la tubería"), Scale.MINUTES);
@@ -48,11 +52,11 @@ final class CuttingsLag {
       Scale.MINUTES);
   static final Answer DEPTH_ERROR =
       new Answer("depth-error", Phrase.of("drilled on meanwhile", "avance mientras tanto"), Scale.DEPTH);
-  static final Answer CAME_FROM = new Answer(
+  public static final Answer CAME_FROM = new Answer(
       "came-from", Phrase.of("depth that the cuttings come from", "profundidad de donde vienen los recortes"),
       Scale.DEPTH);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "cuttings-lag",
       DrillingStage.NAME,
       Phrase.of("Lag of the cuttings", "Retardo de los recortes"),
@@ -68,11 +72,11 @@ final class CuttingsLag {
 
   private CuttingsLag() {}
 
-  static Outcome of(Drilling.Rig rig, Length depth) {
+  public static Outcome of(Drilling.Rig rig, Length depth) {
     return RECKONING.of(inputs(rig, depth));
   }
 
-  static Outcome of(Drilling.Rig rig, Length depth, Quantity penetration) {
+  public static Outcome of(Drilling.Rig rig, Length depth, Quantity penetration) {
     return RECKONING.of(inputs(rig, depth).with(PENETRATION, penetration));
   }
 

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +13,12 @@ import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingStage;
 import steening.well.Well;
 
 /** The mud as last read. */
-final class MudFindings {
+public final class MudFindings {
   /** Practice of drilling manuals; from memory. A flowing well needs more. */
   private static final Density HEAVY = Density.of(9.0, Unit.POUND_PER_GALLON);
 
@@ -25,7 +27,7 @@ final class MudFindings {
 
   private MudFindings() {}
 
-  static List<Finding> of(Well well) {
+  public static List<Finding> of(Well well) {
     List<Drilling.Mud> muds = well.get(Drilling.PART).muds();
     List<Finding> findings = new ArrayList<>();
     if (muds.isEmpty()) return findings;

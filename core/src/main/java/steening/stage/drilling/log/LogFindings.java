@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.log;
 
 import static steening.stage.drilling.DrillingFindings.depth;
 
@@ -9,18 +9,19 @@ import steening.finding.Weight;
 import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.quantity.Unit;
+import steening.stage.drilling.DrillingStage;
 import steening.well.GroundLog;
 import steening.well.Stratum;
 import steening.well.Well;
 
 /** Gaps and overlaps of the driller's log. */
-final class LogFindings {
+public final class LogFindings {
   /** A log is kept to the tenth of a foot at best. Common practice, no source. */
   private static final Length TENTH = Length.of(0.1, Unit.FOOT);
 
   private LogFindings() {}
 
-  static List<Finding> of(Well well) {
+  public static List<Finding> of(Well well) {
     List<Finding> findings = new ArrayList<>();
     Length end = Length.ZERO;
     String above = "";

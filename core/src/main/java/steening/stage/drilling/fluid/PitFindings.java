@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +12,9 @@ import steening.quantity.Measure;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingFindings;
+import steening.stage.drilling.DrillingStage;
 import steening.well.Well;
 
 /** Every fall of the pit that the hole does not explain. */

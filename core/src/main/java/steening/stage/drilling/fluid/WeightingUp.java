@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import steening.field.QuantityField;
@@ -16,6 +16,8 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingStage;
 
 /**
  * Barite to bring mud to a weight, and the room it takes.
@@ -27,7 +29,7 @@ import steening.reckoning.Term;
  * lb/gal takes 140 sacks and gains 9.52 barrels. Range: W below F, F below b. Accuracy: 1 %; barite of a lower grade
  * takes more.
  */
-final class WeightingUp {
+public final class WeightingUp {
   static final QuantityField NOW =
       DrillingEntries.MUD_WEIGHT.named("from").labelled("mud weight now", "densidad actual del lodo");
   static final QuantityField WANTED =
@@ -44,7 +46,7 @@ final class WeightingUp {
   static final Answer GAIN =
       new Answer("volume-gain", Phrase.of("gain in volume", "aumento de volumen"), Scale.LIQUID);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "weighting-up",
       DrillingStage.NAME,
       Phrase.of("Weighting up mud", "Densificar el lodo"),

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import steening.bore.Bore;
@@ -18,6 +18,8 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.DrillingStage;
+import steening.stage.drilling.hole.HoleVolume;
 
 /**
  * How large the mud pit must be, and what mud and bentonite that makes.
@@ -28,7 +30,7 @@ import steening.reckoning.Term;
  * gallons"); two to three times, and 15 to 25 lb of bentonite to 100 gal, from memory (30 %). The label of the product
  * and the ground decide.
  */
-final class PitVolume {
+public final class PitVolume {
   static final QuantityField FACTOR = QuantityField.of(
           "pit-factor", Scale.NUMBER,
           Phrase.of("pit volume as a multiple of the hole's", "volumen de la fosa entre el del barreno"), "2", "2")
@@ -39,13 +41,13 @@ final class PitVolume {
       .between("0 lb/gal", "2 lb/gal").usually("0.05 lb/gal", "0.6 lb/gal").optional();
 
   static final Answer HOLE = new Answer("hole", HoleVolume.LIQUID.label(), Scale.LIQUID);
-  static final Answer PIT =
+  public static final Answer PIT =
       new Answer("pit", Phrase.of("mud pit, at least", "fosa de lodos, por lo menos"), Scale.LIQUID);
   static final Answer MUD = new Answer("mud", Phrase.of("mud in hole and pit", "lodo en barreno y fosa"), Scale.LIQUID);
   static final Answer BENTONITE =
       new Answer("bentonite", Phrase.of("bentonite for the mud", "bentonita para el lodo"), Scale.WEIGHT);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "pit-volume",
       DrillingStage.NAME,
       Phrase.of("Mud pit volume", "Volumen de la fosa de lodos"),
@@ -62,7 +64,7 @@ final class PitVolume {
 
   private PitVolume() {}
 
-  static Outcome of(Bore hole, Length depth) {
+  public static Outcome of(Bore hole, Length depth) {
     return RECKONING.of(Inputs.none().with(HoleVolume.HOLE, hole).with(HoleVolume.DEPTH, depth));
   }
 

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.hole;
 
 import static steening.stage.drilling.DrillingFindings.depth;
 
@@ -10,18 +10,20 @@ import steening.finding.Weight;
 import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.quantity.Unit;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingStage;
 import steening.well.CasingString;
 import steening.well.Hole;
 import steening.well.Well;
 
 /** The rods as counted against the depths they should have reached. */
-final class RodFindings {
+public final class RodFindings {
   /** The depth after a rod is read on the kelly to about this. Common practice, no source. */
   private static final Length READS = Length.of(0.5, Unit.FOOT);
 
   private RodFindings() {}
 
-  static List<Finding> of(Well well) {
+  public static List<Finding> of(Well well) {
     List<Drilling.Rod> rods = well.get(Drilling.PART).rods();
     List<Finding> findings = new ArrayList<>();
     for (int i = 1; i < rods.size(); i++) {

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import static steening.stage.drilling.DrillingFindings.depth;
 
@@ -14,9 +14,12 @@ import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.log.CuttingsFindings;
+import steening.stage.drilling.log.CuttingsLag;
 
 /** What the mud and what it brings up have to show. */
-final class FluidSheet {
+public final class FluidSheet {
   private static final Phrase BLANK = Phrase.same("");
 
   private static final List<Column> MUD = List.of(
@@ -38,7 +41,7 @@ final class FluidSheet {
 
   private FluidSheet() {}
 
-  static Sheet on(Sheet sheet, Drilling drilling) {
+  public static Sheet on(Sheet sheet, Drilling drilling) {
     return cuttings(muds(sheet, drilling), drilling);
   }
 

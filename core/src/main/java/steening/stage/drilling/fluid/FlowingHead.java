@@ -1,9 +1,10 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import java.util.Optional;
 import steening.quantity.Length;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.Drilling;
 import steening.well.GroundLog;
 import steening.well.Stratum;
 import steening.well.Well;

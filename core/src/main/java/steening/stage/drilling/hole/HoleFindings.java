@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.hole;
 
 import static steening.stage.drilling.DrillingFindings.depth;
 
@@ -11,6 +11,8 @@ import steening.finding.Weight;
 import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.quantity.Unit;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingStage;
 import steening.well.CasingString;
 import steening.well.GroundLog;
 import steening.well.Hole;
@@ -19,16 +21,16 @@ import steening.well.Stratum;
 import steening.well.Well;
 
 /** The hole's depth against whatever else tells how deep it is. */
-final class HoleFindings {
+public final class HoleFindings {
   /** Two counts of a hole's depth agree as well as this. Common practice, no source. */
-  static final Length AGREES = Length.feet(1);
+  public static final Length AGREES = Length.feet(1);
 
   private static final double FEET_A_METRE = 1 / 0.3048;
   private static final double NEAR = 0.02;
 
   private HoleFindings() {}
 
-  static List<Finding> of(Well well) {
+  public static List<Finding> of(Well well) {
     Hole hole = well.get(Hole.PART);
     if (!hole.isBegun()) return List.of();
     List<Finding> findings = new ArrayList<>(gaps(well));

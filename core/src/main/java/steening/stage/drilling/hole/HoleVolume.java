@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.hole;
 
 import java.util.List;
 import steening.bore.Annulus;
@@ -15,6 +15,8 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingStage;
 
 /**
  * What the open hole holds.
@@ -23,17 +25,17 @@ import steening.reckoning.Term;
  *
  * <p>Source: geometry. Range: a round hole. Accuracy: rounding; the real hole is seldom the bit's size.
  */
-final class HoleVolume {
-  static final BoreField HOLE = BoreField.of("hole", DrillingEntries.HOLE_DIAMETER, DrillingEntries.HOLE_TO);
-  static final QuantityField DEPTH = DrillingEntries.HOLE_TO.named("depth")
+public final class HoleVolume {
+  public static final BoreField HOLE = BoreField.of("hole", DrillingEntries.HOLE_DIAMETER, DrillingEntries.HOLE_TO);
+  public static final QuantityField DEPTH = DrillingEntries.HOLE_TO.named("depth")
       .labelled("hole depth", "profundidad del barreno");
 
-  static final Answer VOLUME = new Answer("volume", Phrase.of("hole volume", "volumen del barreno"), Scale.VOLUME);
-  static final Answer LIQUID = new Answer(
+  public static final Answer VOLUME = new Answer("volume", Phrase.of("hole volume", "volumen del barreno"), Scale.VOLUME);
+  public static final Answer LIQUID = new Answer(
       "liquid", Phrase.of("hole volume in liquid measure", "volumen del barreno en medida de líquidos"),
       Scale.LIQUID);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "hole-volume",
       DrillingStage.NAME,
       Phrase.of("Hole volume", "Volumen del barreno"),
@@ -47,7 +49,7 @@ final class HoleVolume {
 
   private HoleVolume() {}
 
-  static Outcome of(Bore hole, Length depth) {
+  public static Outcome of(Bore hole, Length depth) {
     return RECKONING.of(Inputs.none().with(HOLE, hole).with(DEPTH, depth));
   }
 
@@ -57,11 +59,11 @@ final class HoleVolume {
   }
 
   /** The volume between two depths as a named term. */
-  static Term volume(Bore hole, Length from, Length to) {
+  public static Term volume(Bore hole, Length from, Length to) {
     return new Annulus(hole, Bore.NONE).volume("V", VOLUME.label(), from, to);
   }
 
-  static Term liquid(Term volume) {
+  public static Term liquid(Term volume) {
     return Coefficient.giving(Scale.LIQUID, 1).of(Scale.VOLUME).term()
         .times(volume)
         .named("G", LIQUID.label(), LIQUID.scale());

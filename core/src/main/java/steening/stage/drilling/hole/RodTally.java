@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.hole;
 
 import java.util.List;
 import steening.field.CountField;
@@ -12,6 +12,9 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingStage;
 
 /**
  * How deep the bit is, by what hangs in the hole.
@@ -20,7 +23,7 @@ import steening.reckoning.Term;
  *
  * <p>Source: arithmetic. Range: rods of one length, measured and not nominal.
  */
-final class RodTally {
+public final class RodTally {
   static final CountField RODS = CountField.of("rods", Phrase.of("number of rods", "número de tubos"), 0, 999)
       .usuallyUpTo(60);
   static final QuantityField LENGTH = DrillingEntries.ROD_LENGTH;
@@ -33,7 +36,7 @@ final class RodTally {
 
   static final Answer DEPTH = new Answer("depth", Phrase.of("bit depth", "profundidad de la barrena"), Scale.DEPTH);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "rod-tally",
       DrillingStage.NAME,
       Phrase.of("Depth by the rods", "Profundidad por la tubería"),
@@ -49,7 +52,7 @@ final class RodTally {
   private RodTally() {}
 
   /** How deep the hole will be after one more rod like the last. */
-  static Outcome next(Drilling.Rod last) {
+  public static Outcome next(Drilling.Rod last) {
     Term depth = Term.given("z₀", LAST_DEPTH, Scale.DEPTH, last.depth())
         .plus(Term.given("l", LENGTH.label(), Scale.DEPTH, last.length()))
         .named("z", DEPTH.label(), DEPTH.scale());

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.log;
 
 import static steening.stage.drilling.DrillingFindings.depth;
 
@@ -11,12 +11,15 @@ import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.quantity.Unit;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingFold;
+import steening.stage.drilling.DrillingStage;
 import steening.well.GroundLog;
 import steening.well.Stratum;
 import steening.well.Well;
 
 /** Cuttings whose depth cannot be, and boundaries of the log that were put where the bit was. */
-final class CuttingsFindings {
+public final class CuttingsFindings {
   /** Cuttings may be written down before their rod is. Common practice, no source. */
   private static final Length A_ROD = Length.feet(20);
 
@@ -28,7 +31,7 @@ final class CuttingsFindings {
 
   private CuttingsFindings() {}
 
-  static List<Finding> of(Well well) {
+  public static List<Finding> of(Well well) {
     List<Finding> findings = new ArrayList<>();
     Length deepest = DrillingFold.depthSoFar(well);
     for (Drilling.Cuttings caught : well.get(Drilling.PART).cuttings()) {
@@ -42,7 +45,7 @@ final class CuttingsFindings {
   }
 
   /** The depth the cuttings come from, and the lag; nothing without a rig, or where the mud does not bring them. */
-  static Optional<Outcome> lag(Drilling.Cuttings caught) {
+  public static Optional<Outcome> lag(Drilling.Cuttings caught) {
     return caught.rig().flatMap(rig -> Outcome.ifReckonable(() -> caught.penetration()
         .map(rate -> CuttingsLag.of(rig, caught.bitDepth(), rate))
         .orElseGet(() -> CuttingsLag.of(rig, caught.bitDepth()))));

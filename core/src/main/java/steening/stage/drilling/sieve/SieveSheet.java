@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.sieve;
 
 import static steening.stage.drilling.DrillingFindings.depth;
 
@@ -17,7 +17,7 @@ import steening.stage.Sheet;
 import steening.well.Well;
 
 /** What the sieved samples have to show: their sizes, their curves, and roughly what water they would give. */
-final class SieveSheet {
+public final class SieveSheet {
   private static final Phrase BLANK = Phrase.same("");
   private static final List<String> SIZES = List.of("d10", "d30", "d50", "d60", "d90", "cu", "cc");
   private static final List<String> CHOICES =
@@ -25,7 +25,7 @@ final class SieveSheet {
 
   private SieveSheet() {}
 
-  static Sheet on(Sheet sheet, Well well) {
+  public static Sheet on(Sheet sheet, Well well) {
     Sheet with = sheet;
     List<List<Shown>> sizes = new ArrayList<>();
     List<List<Shown>> choices = new ArrayList<>();

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.sieve;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,22 +7,22 @@ import steening.quantity.Quantity;
 import steening.well.Part;
 
 /** The samples that were sieved, in order of time. */
-record Sieved(List<Sample> samples) {
-  static final Part<Sieved> PART = new Part<>("sieved", new Sieved(List.of()));
+public record Sieved(List<Sample> samples) {
+  public static final Part<Sieved> PART = new Part<>("sieved", new Sieved(List.of()));
 
-  Sieved {
+  public Sieved {
     samples = List.copyOf(samples);
   }
 
   /** One sample, as it was typed; whether its two series belong together is not known here. */
-  record Sample(Length from, Length to, List<Quantity> openings, List<Quantity> finer, String entry) {
-    Sample {
+  public record Sample(Length from, Length to, List<Quantity> openings, List<Quantity> finer, String entry) {
+    public Sample {
       openings = List.copyOf(openings);
       finer = List.copyOf(finer);
     }
   }
 
-  Sieved with(Sample sample) {
+  public Sieved with(Sample sample) {
     List<Sample> more = new ArrayList<>(samples);
     more.add(sample);
     return new Sieved(more);

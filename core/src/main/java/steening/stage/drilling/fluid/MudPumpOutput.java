@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import steening.bore.Annulus;
@@ -17,6 +17,8 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingStage;
 
 /**
  * What a duplex double-acting piston pump gives: two cylinders that push both ways, the rod in the way on one side.
@@ -27,7 +29,7 @@ import steening.reckoning.Term;
  * <p>Source: geometry (derived); efficiency of 85 to 95 %, common practice, no source. Range: d less than D. Accuracy:
  * that of the efficiency: worn packing and swabs give less.
  */
-final class MudPumpOutput {
+public final class MudPumpOutput {
   static final QuantityField LINER =
       size("liner", "liner (cylinder) diameter", "diámetro de la camisa", "5 in", "127 mm");
   static final QuantityField PUMP_ROD =
@@ -48,7 +50,7 @@ final class MudPumpOutput {
       new Answer("per-cycle", Phrase.of("one cycle, if full", "un ciclo, si se llena"), Scale.LIQUID);
   static final Answer RATE = new Answer("rate", DrillingEntries.PUMP_RATE.label(), Scale.FLOW);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "mud-pump-output",
       DrillingStage.NAME,
       Phrase.of("Output of a duplex mud pump", "Gasto de una bomba de lodos dúplex"),

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.Optional;
 import steening.bore.Annulus;
@@ -10,6 +10,8 @@ import steening.quantity.Scale;
 import steening.reckoning.Coefficient;
 import steening.reckoning.Outcome;
 import steening.reckoning.Term;
+import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.hole.HoleVolume;
 
 /**
  * How far the mud pit falls for the hole that was drilled, at most: as if every cutting were shovelled out.

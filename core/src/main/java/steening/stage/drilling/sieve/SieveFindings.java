@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.sieve;
 
 import static steening.stage.drilling.DrillingFindings.depth;
 
@@ -10,15 +10,18 @@ import steening.ground.SieveCurve;
 import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.reckoning.NotReckonable;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingStage;
+import steening.stage.drilling.hole.HoleFindings;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Well;
 
 /** Sieve analyses that make no curve, or come from where nothing was drilled. */
-final class SieveFindings {
+public final class SieveFindings {
   private SieveFindings() {}
 
-  static List<Finding> of(Well well) {
+  public static List<Finding> of(Well well) {
     List<Finding> findings = new ArrayList<>();
     Length deepest = well.get(Hole.PART).depth()
         .max(well.get(GroundLog.PART).bottom()).max(well.get(Drilling.PART).rodDepth());

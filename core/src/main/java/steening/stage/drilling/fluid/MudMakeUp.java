@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import steening.field.ChoiceField;
@@ -16,6 +16,7 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.drilling.DrillingStage;
 
 /**
  * Bentonite and soda ash for a volume of new mud.
@@ -27,7 +28,7 @@ import steening.reckoning.Term;
  * manual for a blend with polymer (seen) says 15 lb to 100 gal, up to 45 in sand and gravel, up to 50 in rock. The
  * label of the product decides.
  */
-final class MudMakeUp {
+public final class MudMakeUp {
   static final QuantityField VOLUME = QuantityField.of(
           "volume", Scale.LIQUID, Phrase.of("water to mix", "agua por mezclar"), "500 gal", "1900 L")
       .between("1 gal", "1000000 gal").usually("20 gal", "20000 gal");
@@ -59,7 +60,7 @@ final class MudMakeUp {
   static final Answer SODA_ASH =
       new Answer("soda-ash", Phrase.of("soda ash", "carbonato de sodio"), Scale.WEIGHT);
 
-  static final Reckoning RECKONING = new Reckoning(
+  public static final Reckoning RECKONING = new Reckoning(
       "mud-make-up",
       DrillingStage.NAME,
       Phrase.of("Mixing mud", "Preparar lodo"),

@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,8 @@ import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingStage;
 import steening.well.Well;
 
 /** Water that comes in: the well flows with the pump off, or the pit rises. As last looked at. */

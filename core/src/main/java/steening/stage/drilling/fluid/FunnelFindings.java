@@ -1,4 +1,4 @@
-package steening.stage.drilling;
+package steening.stage.drilling.fluid;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +11,8 @@ import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
+import steening.stage.drilling.Drilling;
+import steening.stage.drilling.DrillingStage;
 import steening.well.CasingString;
 import steening.well.Hole;
 import steening.well.Plan;

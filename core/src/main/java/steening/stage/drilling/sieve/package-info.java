@@ -1,0 +1,2 @@
+/** Samples sieved, and what they say of screen and water. */
+package steening.stage.drilling.sieve;
