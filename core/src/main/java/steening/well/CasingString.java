@@ -19,7 +19,7 @@ import steening.quantity.Length;
 public record CasingString(
     List<Piece> pieces, Optional<Length> bottom, Optional<Length> stickUp,
     Optional<Length> outside, Optional<Length> inside) {
-  public static final Part<CasingString> PART = new Part<>(
+  public static final Part<CasingString> PART = Part.ofHole(
       "string", new CasingString(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
 
   public CasingString {

@@ -14,7 +14,7 @@ import steening.journal.Moment;
  */
 public record Completion(
     LocalDate date, Optional<String> driller, Optional<String> licence, Moment written, String entry) {
-  public static final Part<Optional<Completion>> PART = new Part<>("completion", Optional.empty());
+  public static final Part<Optional<Completion>> PART = Part.ofHole("completion", Optional.empty());
 
   /** Somebody with a licence stands for it. */
   public boolean isSigned() {

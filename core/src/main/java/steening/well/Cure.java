@@ -14,7 +14,7 @@ import steening.quantity.Quantity;
  */
 public record Cure(Moment joined, Quantity time, Moment until) {
   /** None where nothing is cemented, or it is not known how long it takes. */
-  public static final Part<Optional<Cure>> PART = new Part<>("cure", Optional.empty());
+  public static final Part<Optional<Cure>> PART = Part.ofHole("cure", Optional.empty());
 
   /** The clock when they are cured; with the date, where that is another day. */
   public String clock() {

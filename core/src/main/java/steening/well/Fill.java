@@ -18,13 +18,13 @@ public record Fill(List<Pour> pours, List<Tag> tags, List<Sounding> aside) {
   private static final Fill NOTHING = new Fill(List.of(), List.of(), List.of());
 
   /** The sand around the screen. */
-  public static final Part<Fill> PACK = new Part<>("pack", NOTHING);
+  public static final Part<Fill> PACK = Part.ofHole("pack", NOTHING);
 
   /** The seal of chips or pellets on the pack. */
-  public static final Part<Fill> CHIPS = new Part<>("chips", NOTHING);
+  public static final Part<Fill> CHIPS = Part.ofHole("chips", NOTHING);
 
   /** The grout up to the surface. */
-  public static final Part<Fill> GROUT = new Part<>("grout", NOTHING);
+  public static final Part<Fill> GROUT = Part.ofHole("grout", NOTHING);
 
   public Fill {
     pours = List.copyOf(pours);

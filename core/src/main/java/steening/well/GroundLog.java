@@ -6,7 +6,7 @@ import steening.quantity.Length;
 
 /** The driller's log: intervals from the top down. Gaps and overlaps are kept as they were logged. */
 public record GroundLog(List<Stratum> strata) {
-  public static final Part<GroundLog> PART = new Part<>("log", new GroundLog(List.of()));
+  public static final Part<GroundLog> PART = Part.ofHole("log", new GroundLog(List.of()));
 
   public GroundLog {
     List<Stratum> sorted = new ArrayList<>(strata);

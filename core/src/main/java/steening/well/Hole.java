@@ -13,7 +13,7 @@ import steening.quantity.Length;
  * @param begun when the first foot was drilled
  */
 public record Hole(Bore bore, Optional<Moment> begun) {
-  public static final Part<Hole> PART = new Part<>("hole", new Hole(Bore.NONE, Optional.empty()));
+  public static final Part<Hole> PART = Part.ofHole("hole", new Hole(Bore.NONE, Optional.empty()));
 
   public Hole drilled(Length from, Length to, Length diameter, Moment at) {
     return new Hole(bore.with(new Reach(from, to, diameter)), begun.isPresent() ? begun : Optional.of(at));

@@ -12,7 +12,7 @@ import steening.quantity.Length;
  * @param pumping the deepest pumping level of the test
  */
 public record Levels(Optional<Level> atRest, Optional<Level> pumping) {
-  public static final Part<Levels> PART = new Part<>("levels", new Levels(Optional.empty(), Optional.empty()));
+  public static final Part<Levels> PART = Part.ofHole("levels", new Levels(Optional.empty(), Optional.empty()));
 
   /**
    * One level.

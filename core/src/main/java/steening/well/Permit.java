@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param tickets utility-locate tickets, likewise
  */
 public record Permit(List<Grant> grants, List<Ticket> tickets) {
-  public static final Part<Permit> PART = new Part<>("permit", new Permit(List.of(), List.of()));
+  public static final Part<Permit> PART = Part.ofJob("permit", new Permit(List.of(), List.of()));
 
   public Permit {
     grants = List.copyOf(grants);

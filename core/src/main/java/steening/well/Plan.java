@@ -16,7 +16,7 @@ import steening.quantity.Volume;
 
 /** The design the crew builds to. Its fields are declared here because most stages compare themselves with it. */
 public record Plan(Body body) {
-  public static final Part<Plan> PART = new Part<>("plan", new Plan(Body.EMPTY));
+  public static final Part<Plan> PART = Part.ofJob("plan", new Plan(Body.EMPTY));
 
   public static final QuantityField HOLE = amount(
           "hole-diameter", Scale.DIAMETER, "hole diameter", "diámetro del barreno", "7 7/8 in", "200 mm")

@@ -25,7 +25,7 @@ public record PumpSet(
     DropPipe pipe,
     Lift lift,
     String entry) {
-  public static final Part<Optional<PumpSet>> PART = new Part<>("pump", Optional.empty());
+  public static final Part<Optional<PumpSet>> PART = Part.ofHole("pump", Optional.empty());
 
   /**
    * The pressure tank with its switch.

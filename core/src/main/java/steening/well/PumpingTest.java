@@ -22,7 +22,7 @@ public record PumpingTest(
     Optional<Moment> stopped,
     List<Reading> readings,
     List<Reading> recovery) {
-  public static final Part<PumpingTest> PART = new Part<>(
+  public static final Part<PumpingTest> PART = Part.ofHole(
       "test", new PumpingTest(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of()));
 
   public PumpingTest {

@@ -13,7 +13,7 @@ import steening.quantity.Quantity;
  * @param readings in order of time
  */
 public record Residual(Optional<Moment> dosed, List<Reading> readings) {
-  public static final Part<Residual> PART = new Part<>("residual", new Residual(Optional.empty(), List.of()));
+  public static final Part<Residual> PART = Part.ofHole("residual", new Residual(Optional.empty(), List.of()));
 
   public Residual {
     readings = List.copyOf(readings);

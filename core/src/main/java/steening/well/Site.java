@@ -8,7 +8,7 @@ import steening.quantity.Quantity;
 
 /** Who wants water, and where. */
 public record Site(Optional<Enquiry> enquiry, Optional<Place> place) {
-  public static final Part<Site> PART = new Part<>("site", new Site(Optional.empty(), Optional.empty()));
+  public static final Part<Site> PART = Part.ofJob("site", new Site(Optional.empty(), Optional.empty()));
 
   /**
    * The first call.

@@ -5,5 +5,5 @@ import steening.journal.Moment;
 
 /** The plate on the well: its number, the permit's number where that stands on it too, and when it was put on. */
 public record Tag(String number, Optional<String> permit, Moment at, String entry) {
-  public static final Part<Optional<Tag>> PART = new Part<>("tag", Optional.empty());
+  public static final Part<Optional<Tag>> PART = Part.ofHole("tag", Optional.empty());
 }

@@ -1,21 +1,33 @@
 package steening.well;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
-/** One well as built, part by part. Immutable. */
+/**
+ * One well as built, part by part. Immutable. Where a hole was given up and the rig moved over, the parts are those of
+ * the present hole, and the earlier holes are wells in themselves.
+ */
 public final class Well {
   private final String id;
-  private final Map<String, Object> parts;
+  private final Map<String, Held> parts;
+  private final List<Well> earlier;
 
-  private Well(String id, Map<String, Object> parts) {
+  private Well(String id, Map<String, Held> parts, List<Well> earlier) {
     this.id = id;
     this.parts = parts;
+    this.earlier = earlier;
   }
+
+  /** A part under its key, which knows whether the part goes over to the next hole. */
+  private record Held(Part<?> part, Object value) {}
 
   /** A well of which nothing is known but its id. */
   public static Well named(String id) {
-    return new Well(id, Map.of());
+    return new Well(id, Map.of(), List.of());
   }
 
   public String id() {
@@ -23,16 +35,50 @@ public final class Well {
   }
 
   public <T> T get(Part<T> part) {
-    Object held = parts.get(part.name());
+    Held held = parts.get(part.name());
     if (held == null) return part.empty();
     @SuppressWarnings("unchecked") // only with() puts a part in, under its own key
-    T typed = (T) held;
+    T typed = (T) held.value();
     return typed;
   }
 
   public <T> Well with(Part<T> part, T value) {
-    Map<String, Object> more = new TreeMap<>(parts);
-    more.put(part.name(), value);
-    return new Well(id, more);
+    Map<String, Held> more = new TreeMap<>(parts);
+    more.put(part.name(), new Held(part, value));
+    return new Well(id, more, earlier);
+  }
+
+  /** A new hole under the same job: what is the job's stays, what is the hole's begins anew. */
+  public Well movedOver() {
+    Map<String, Held> kept = new TreeMap<>(parts);
+    kept.values().removeIf(held -> held.part().of() == Part.Of.HOLE);
+    List<Well> all = new ArrayList<>(earlier);
+    all.add(this);
+    return new Well(id, kept, List.copyOf(all));
+  }
+
+  /** The holes that were given up under this job, the first first, each as a well. */
+  public List<Well> earlier() {
+    return earlier;
+  }
+
+  /** Which hole of the job this is: 1, 2, 3 and so on. */
+  public int number() {
+    return earlier.size() + 1;
+  }
+
+  /** A hole of the job by its number, this one or an earlier one. */
+  public Optional<Well> hole(int number) {
+    if (number < 1 || number > number()) return Optional.empty();
+    return Optional.of(number == number() ? this : earlier.get(number - 1));
+  }
+
+  /** The same with something done in one of its holes; as it is where there is no such hole. */
+  public Well inHole(int number, UnaryOperator<Well> done) {
+    if (number == number()) return done.apply(this);
+    if (number < 1 || number > number()) return this;
+    List<Well> all = new ArrayList<>(earlier);
+    all.set(number - 1, done.apply(all.get(number - 1)));
+    return new Well(id, parts, List.copyOf(all));
   }
 }

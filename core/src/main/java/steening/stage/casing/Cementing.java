@@ -30,7 +30,7 @@ import steening.well.Well;
  */
 record Cementing(Optional<Air> air, Optional<Moment> joined) {
   static final Part<Cementing> PART =
-      new Part<>("cementing", new Cementing(Optional.empty(), Optional.empty()));
+      Part.ofHole("cementing", new Cementing(Optional.empty(), Optional.empty()));
 
   private static final Phrase DRY =
       Phrase.of("{0}; half as long again in damp air", "{0}; la mitad más con aire húmedo");

@@ -12,7 +12,7 @@ import steening.well.Well;
 
 /** Where the string is held in the middle of the hole. */
 record Centralisers(List<Centraliser> all) {
-  static final Part<Centralisers> PART = new Part<>("centralisers", new Centralisers(List.of()));
+  static final Part<Centralisers> PART = Part.ofHole("centralisers", new Centralisers(List.of()));
 
   /** One of them; the depth is below ground, with the string set. */
   record Centraliser(Length depth, String entry) {}

@@ -19,7 +19,7 @@ import steening.well.Part;
  */
 record Tally(List<Joint> joints, List<Opening> openings, Optional<Setting> setting, List<String> late, List<Cut> cuts) {
   static final Part<Tally> PART =
-      new Part<>("tally", new Tally(List.of(), List.of(), Optional.empty(), List.of(), List.of()));
+      Part.ofHole("tally", new Tally(List.of(), List.of(), Optional.empty(), List.of(), List.of()));
 
   Tally {
     joints = List.copyOf(joints);

@@ -18,7 +18,7 @@ import steening.well.Sounding;
  * @param adrift ids of entries with a reading from the top of casing, made before its stick-up was known
  */
 record Development(List<Cycle> cycles, List<Sounding> soundings, List<String> adrift) {
-  static final Part<Development> PART = new Part<>("development", new Development(List.of(), List.of(), List.of()));
+  static final Part<Development> PART = Part.ofHole("development", new Development(List.of(), List.of(), List.of()));
 
   Development {
     cycles = List.copyOf(cycles);

@@ -14,7 +14,7 @@ import steening.well.Part;
 
 /** The chlorine that was put into a well, in order of time. */
 record Dosing(List<Dose> doses) {
-  static final Part<Dosing> PART = new Part<>("dosing", new Dosing(List.of()));
+  static final Part<Dosing> PART = Part.ofHole("dosing", new Dosing(List.of()));
 
   Dosing {
     doses = List.copyOf(doses);

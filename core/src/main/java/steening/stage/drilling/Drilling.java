@@ -27,7 +27,7 @@ public record Drilling(
     Optional<Rig> rig, List<Rod> rods, List<Stretch> stretches, List<Mud> muds, List<Cuttings> cuttings,
     List<UpsideDown> upsideDown) {
   public static final Part<Drilling> PART =
-      new Part<>("drilling", new Drilling(Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of()));
+      Part.ofHole("drilling", new Drilling(Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of()));
 
   public Drilling {
     rods = List.copyOf(rods);

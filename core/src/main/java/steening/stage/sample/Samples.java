@@ -12,7 +12,7 @@ import steening.well.Part;
  * @param unmatched ids of receipts and results of which no bottle is known
  */
 record Samples(List<Sample> bottles, List<String> unmatched) {
-  static final Part<Samples> PART = new Part<>("samples", new Samples(List.of(), List.of()));
+  static final Part<Samples> PART = Part.ofHole("samples", new Samples(List.of(), List.of()));
 
   Samples {
     bottles = List.copyOf(bottles);

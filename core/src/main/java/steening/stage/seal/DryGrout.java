@@ -2,13 +2,14 @@ package steening.stage.seal;
 
 import steening.field.ChoiceField;
 import steening.language.Phrase;
+import steening.mix.Mixture;
 
 /** What grout is mixed from, beside water. */
 enum DryGrout {
   /** Sodium bentonite: specific gravity 2.6, good to 4 % (trade article on mud, part 2; seen). */
-  BENTONITE("bentonite", "bentonite", "bentonita", 2.60),
+  BENTONITE("bentonite", "bentonite", "bentonita", Mixture.BENTONITE_GRAVITY),
   /** Portland cement: specific gravity 3.15, good to 1 % (trade article on the volume of grout; seen). */
-  CEMENT("cement", "cement", "cemento", 3.15);
+  CEMENT("cement", "cement", "cemento", Mixture.CEMENT_GRAVITY);
 
   static final ChoiceField FIELD = ChoiceField.of(
       "material", Phrase.of("material", "material"), BENTONITE.option(), CEMENT.option());

@@ -16,7 +16,7 @@ import steening.well.Well;
  * @param looks what was said beside each tape reading
  */
 record Grouting(Optional<Recipe> recipe, List<Batch> batches, List<Look> looks) {
-  static final Part<Grouting> PART = new Part<>("grouting", new Grouting(Optional.empty(), List.of(), List.of()));
+  static final Part<Grouting> PART = Part.ofHole("grouting", new Grouting(Optional.empty(), List.of(), List.of()));
 
   Grouting {
     batches = List.copyOf(batches);

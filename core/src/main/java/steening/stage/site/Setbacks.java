@@ -7,7 +7,7 @@ import steening.well.Part;
 
 /** The distances measured on the site, in the order they were entered. */
 record Setbacks(List<Setback> measured) {
-  static final Part<Setbacks> PART = new Part<>("setbacks", new Setbacks(List.of()));
+  static final Part<Setbacks> PART = Part.ofJob("setbacks", new Setbacks(List.of()));
 
   Setbacks {
     measured = List.copyOf(measured);

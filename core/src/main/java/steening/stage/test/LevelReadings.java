@@ -21,7 +21,7 @@ import steening.well.Part;
  */
 record LevelReadings(List<LevelReading> all, Optional<Notation.Typed> rate, List<String> starts) {
   static final Part<LevelReadings> PART =
-      new Part<>("level-readings", new LevelReadings(List.of(), Optional.empty(), List.of()));
+      Part.ofHole("level-readings", new LevelReadings(List.of(), Optional.empty(), List.of()));
 
   LevelReadings {
     all = List.copyOf(all);

@@ -8,7 +8,7 @@ import steening.well.Part;
 
 /** The samples that were sieved, in order of time. */
 public record Sieved(List<Sample> samples) {
-  public static final Part<Sieved> PART = new Part<>("sieved", new Sieved(List.of()));
+  public static final Part<Sieved> PART = Part.ofHole("sieved", new Sieved(List.of()));
 
   public Sieved {
     samples = List.copyOf(samples);
