@@ -31,6 +31,7 @@ import steening.reckoning.Term;
  * 12454 (memory). Range: round, unsupported PVC, loaded for a short time, not slotted, not driven, up to 140 °F.
  */
 public final class Collapse {
+  public static final Answer STIFFNESS = new Answer("stiffness", Stiffness.LABEL, Scale.NUMBER);
   public static final Answer RATING_A =
       new Answer("rating-a", Phrase.of("collapse rating, form A", "resistencia al colapso, forma A"), Scale.PRESSURE);
   public static final Answer RATING_B =
@@ -43,7 +44,7 @@ public final class Collapse {
   public static final Answer HIGHEST = new Answer(
       "max-column", Phrase.of("highest column at the safety wanted", "columna máxima con la seguridad deseada"),
       Scale.DEPTH);
-  public static final List<Answer> ANSWERS = List.of(RATING_A, RATING_B, DIFFERENTIAL, SAFETY, HIGHEST);
+  public static final List<Answer> ANSWERS = List.of(STIFFNESS, RATING_A, RATING_B, DIFFERENTIAL, SAFETY, HIGHEST);
   public static final Source SOURCE = Source.seen(
       "Form A reproduces 12 ratings of a published PVC pressure-pipe table within 1 %. Form B: ASTM F480 appendix, "
           + "from memory; the temperature shares too.",
@@ -83,15 +84,17 @@ public final class Collapse {
     Term ratio = Term.given("D", Phrase.of("outside diameter", "diámetro exterior"), Scale.DIAMETER, outside)
         .over(Term.given("t", Phrase.of("least wall", "espesor mínimo"), Scale.DIAMETER, wall))
         .named("R", Phrase.of("dimension ratio", "relación diámetro/espesor"), Scale.NUMBER);
+    Term left = Stiffness.left("m", temperature);
     Term stiff = Term.number(2)
         .times(Term.given("E", Phrase.of("modulus of the plastic", "módulo del plástico"), Scale.PRESSURE, MODULUS))
-        .times(Stiffness.left("m", temperature));
+        .times(left);
     Term poisson = number("ν", Phrase.of("Poisson's ratio", "relación de Poisson"), POISSON);
     Term held = Term.number(1).minus(poisson.squared());
     Term slack = ratio.minus(Term.number(1));
     Term ratingA = stiff.over(held.times(slack.power(3))).named("A", RATING_A.label(), RATING_A.scale());
     Term ratingB = stiff.over(held.times(ratio).times(slack.squared())).named("B", RATING_B.label(), RATING_B.scale());
-    Outcome ratings = Outcome.empty().with(RATING_A.name(), ratingA).with(RATING_B.name(), ratingB);
+    Outcome ratings = Outcome.empty().with(STIFFNESS.name(), left)
+        .with(RATING_A.name(), ratingA).with(RATING_B.name(), ratingB);
     return loaded(ratings, ratingB, around, within, column, wanted);
   }
 

@@ -98,7 +98,7 @@ class CollapseTest {
   void nothingPressesWhereTheInsideIsAsHeavy() {
     Outcome outcome =
         Collapse.margin(OUTSIDE, WALL, Collapse.COOL, Buoyancy.WATER, Buoyancy.WATER, Length.feet(100), 2);
-    assertThat(outcome.answers()).containsOnlyKeys("rating-a", "rating-b", "differential");
+    assertThat(outcome.answers()).containsOnlyKeys("stiffness", "rating-a", "rating-b", "differential");
     assertThat(outcome.remarks()).hasSize(1);
   }
 

@@ -48,6 +48,9 @@ final class CollapseMargin {
               "Round PVC pipe, loaded for a short time; not slotted, not driven, up to 140 °F.",
               "Tubo de PVC redondo, carga breve; sin ranuras, sin hincar, hasta 60 °C."),
           Phrase.of(
+              "Stiffness: a straight line between figures 10 °F apart, from memory, 5 %; whole below 73 °F.",
+              "Rigidez: línea recta entre valores cada 5.6 °C, de memoria, 5 %; entera bajo 23 °C."),
+          Phrase.of(
               "Setting cement warms the casing: keep it full of water. Maker's rating and local code come first.",
               "El cemento al fraguar calienta el ademe: manténgalo lleno. Fabricante y norma local van primero.")),
       CollapseMargin::reckon);

@@ -42,7 +42,8 @@ final class PackBags {
     if (bags.isEmpty()) return well;
     Volume volume = bagVolume(entry.body(), well.get(Plan.PART)).times(bags.get());
     Fill.Pour pour = new Fill.Pour(bags.get(), volume, entry.happenedAt(), entry.id());
-    return well.with(Fill.PACK, well.get(Fill.PACK).with(pour));
+    Optional<Grade> grade = GRADE.text(entry.body()).map(Grade::new);
+    return well.with(Fill.PACK, well.get(Fill.PACK).with(pour)).with(Grade.PART, grade);
   }
 
   /** As printed on the bag, else from its weight, else as planned. */

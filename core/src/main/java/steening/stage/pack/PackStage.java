@@ -43,7 +43,8 @@ public final class PackStage implements Stage {
 
   @Override
   public List<Reckoning> reckonings() {
-    return List.of(PackVolume.RECKONING, ExpectedTape.RECKONING, ApparentDiameter.RECKONING, PackLeft.RECKONING);
+    return List.of(PackVolume.RECKONING, ExpectedTape.RECKONING, ApparentDiameter.RECKONING, PackLeft.RECKONING,
+        GrainFall.RECKONING);
   }
 
   @Override

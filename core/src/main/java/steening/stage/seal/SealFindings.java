@@ -30,6 +30,7 @@ final class SealFindings {
     aboveGround(grout).ifPresent(findings::add);
     Sealing.of(well).ifPresent(s -> {
       ChipsFindings.of(s).ifPresent(findings::add);
+      findings.addAll(ChipsTiming.of(s));
       PlacingFindings.of(s).ifPresent(findings::add);
     });
     Grouting grouting = well.get(Grouting.PART);

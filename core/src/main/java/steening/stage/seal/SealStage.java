@@ -37,7 +37,7 @@ public final class SealStage implements Stage {
   public List<Reckoning> reckonings() {
     return List.of(
         AnnulusVolume.RECKONING, ChipsVolume.RECKONING, GroutMix.RECKONING, GroutVolume.RECKONING, GroutTop.RECKONING,
-        FeetPerBag.RECKONING, GroutDilution.RECKONING);
+        FeetPerBag.RECKONING, GroutDilution.RECKONING, ChipsFall.RECKONING);
   }
 
   @Override
