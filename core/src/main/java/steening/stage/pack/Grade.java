@@ -16,7 +16,7 @@ import steening.well.Part;
  */
 record Grade(String text) {
   /** Of the lot poured last; none where nobody wrote it. */
-  static final Part<Optional<Grade>> PART = new Part<>("pack-grade", Optional.empty());
+  static final Part<Optional<Grade>> PART = Part.ofHole("pack-grade", Optional.empty());
 
   private static final double FINEST_MM = 0.03;
   private static final double COARSEST_MM = 50;
