@@ -20,7 +20,7 @@ import steening.well.Well;
  */
 public record Job(Journal journal, Well well, List<Entry> unread) {
   /** Site, permit and plan are the desk's; the rig moves after them. */
-  private static final int DESK_WORK = 3;
+  static final int DESK_WORK = 3;
 
   /** Folds a journal. Pure: equal journals give equal wells. */
   public static Job of(String id, Journal journal) {
@@ -39,8 +39,7 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
 
   /** All findings, the heaviest first, otherwise in the order of the job. */
   public List<Finding> findings() {
-    List<Finding> findings = new ArrayList<>();
-    for (Stage stage : Stages.all()) findings.addAll(stage.findings(well));
+    List<Finding> findings = new ArrayList<>(Holes.findings(well));
     findings.addAll(JournalFindings.of(this));
     findings.sort((a, b) -> b.weight().compareTo(a.weight()));
     return findings;
@@ -60,7 +59,8 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
     int latest = 0;
     for (int i = 0; i < stages.size(); i++) if (progress(i) != Progress.NOT_BEGUN) latest = i;
     int present = progress(latest) == Progress.DONE ? Math.min(latest + 1, stages.size() - 1) : latest;
-    for (int i = 0; present <= DESK_WORK && i < present; i++) if (progress(i) != Progress.DONE) return stages.get(i);
+    boolean firstFootAhead = present <= DESK_WORK && well.number() == 1;
+    for (int i = 0; firstFootAhead && i < present; i++) if (progress(i) != Progress.DONE) return stages.get(i);
     return stages.get(present);
   }
 

@@ -7,6 +7,7 @@ import com.eclipsesource.json.JsonValue;
 import java.util.List;
 import steening.finding.Expectation;
 import steening.finding.Finding;
+import steening.job.Holes;
 import steening.job.Job;
 import steening.job.Stages;
 import steening.job.WellName;
@@ -16,6 +17,7 @@ import steening.language.Shown;
 import steening.quantity.Figure;
 import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.well.Well;
 
 /** A well as built with its findings: {@code {"well":{…},"findings":[…]}}. */
 public final class JobJson {
@@ -23,20 +25,39 @@ public final class JobJson {
 
   public static JsonObject of(Job job, Reader reader) {
     JsonObject stages = new JsonObject();
-    for (Stage stage : Stages.all()) stages.add(stage.name(), stage(stage, job, reader));
+    for (Stage stage : Stages.all()) stages.add(stage.name(), stage(stage, job.well(), reader));
     JsonObject well = new JsonObject()
         .add("id", job.well().id())
         .add("name", WellName.of(job.journal()))
         .add("stage", job.present().name())
+        .add("hole", job.well().number())
         .add("entries", job.journal().size())
-        .add("stages", stages);
+        .add("stages", stages)
+        .add("earlierHoles", earlier(job, reader));
     JsonArray findings = new JsonArray();
     for (Finding finding : job.findings()) findings.add(finding(finding, reader));
     return new JsonObject().add("well", well).add("findings", findings);
   }
 
-  private static JsonObject stage(Stage stage, Job job, Reader reader) {
-    Sheet sheet = stage.sheet(job.well());
+  /** The holes that were given up, each with the stages that were begun in it. */
+  private static JsonArray earlier(Job job, Reader reader) {
+    JsonArray holes = new JsonArray();
+    for (Well hole : job.well().earlier()) {
+      JsonObject stages = new JsonObject();
+      for (Stage stage : Holes.stages(hole)) stages.add(stage.name(), stage(stage, hole, reader));
+      JsonArray findings = new JsonArray();
+      for (Finding finding : Holes.findings(hole)) findings.add(finding(finding, reader));
+      holes.add(new JsonObject()
+          .add("hole", hole.number())
+          .add("givenUp", Holes.givenUp(hole).map(said -> say(said, reader)).orElse(""))
+          .add("stages", stages)
+          .add("findings", findings));
+    }
+    return holes;
+  }
+
+  private static JsonObject stage(Stage stage, Well well, Reader reader) {
+    Sheet sheet = stage.sheet(well);
     JsonArray lines = new JsonArray();
     for (Sheet.Line line : sheet.lines()) {
       lines.add(new JsonObject().add("label", say(line.label(), reader)).add("value", shown(line.value(), reader)));
@@ -44,9 +65,9 @@ public final class JobJson {
     JsonArray tables = new JsonArray();
     for (Sheet.Table table : sheet.tables()) tables.add(table(table, reader));
     JsonArray expected = new JsonArray();
-    for (Expectation expectation : stage.expectations(job.well())) expected.add(expectation(expectation, reader));
+    for (Expectation expectation : stage.expectations(well)) expected.add(expectation(expectation, reader));
     return new JsonObject()
-        .add("progress", word(stage.progress(job.well()).name()))
+        .add("progress", word(stage.progress(well).name()))
         .add("figures", lines)
         .add("tables", tables)
         .add("expected", expected);

@@ -44,6 +44,7 @@ public final class Desk {
     if (found.isEmpty()) return Layout.nothingHere(visit);
     Job job = found.get();
     if (path.length == 2) return stage(visit, job, job.present());
+    if (path.length > 3 && path[2].equals("hole")) return hole(visit, job, path[3]);
     if (path.length > 3) return entry(visit, job, path);
     return switch (path[2]) {
       case "journal" -> JournalPage.answer(visit, job);
@@ -52,6 +53,15 @@ public final class Desk {
       case "entries" -> visit.request().isPost() ? write(visit, job) : stage(visit, job, job.present());
       default -> Stages.named(path[2]).map(s -> stage(visit, job, s)).orElseGet(() -> Layout.nothingHere(visit));
     };
+  }
+
+  /** The page of an earlier hole; the present one has the well's own. */
+  private static Reply hole(Visit visit, Job job, String number) {
+    return job.well().earlier().stream()
+        .filter(hole -> Integer.toString(hole.number()).equals(number))
+        .findFirst()
+        .map(hole -> HolePage.answer(visit, job, hole))
+        .orElseGet(() -> Layout.nothingHere(visit));
   }
 
   private static Reply stage(Visit visit, Job job, Stage stage) {

@@ -46,7 +46,8 @@ final class WellPage {
             SoFar.of(visit, job, stage))
         .withClass("well");
     String name = WellName.of(job.journal());
-    return Reply.page(status, Layout.page(visit, name, h1(name), StageNav.of(visit, job, stage), well));
+    DomContent holes = HolePage.all(visit, job, job.well());
+    return Reply.page(status, Layout.page(visit, name, h1(name), holes, StageNav.of(visit, job, stage), well));
   }
 
   private static DomContent saved(Visit visit, Job job) {

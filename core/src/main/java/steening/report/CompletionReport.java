@@ -36,6 +36,7 @@ import steening.language.Phrase;
 import steening.language.Reader;
 import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.well.Well;
 
 /**
  * The completion report: who, where, permit and tag; the section; each stage with its figures, tables and charts; what
@@ -83,6 +84,7 @@ public final class CompletionReport {
     parts.add(first());
     for (Stage stage : Stages.all()) parts.add(stage(stage));
     parts.add(findings());
+    for (Well hole : job.well().earlier()) parts.add(HolePart.of(hole, reader, appendix));
     parts.add(signature(now));
     parts.add(appendix.written());
     DomContent whole = html(

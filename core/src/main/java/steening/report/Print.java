@@ -36,6 +36,7 @@ final class Print {
         .note { font-size: 8pt; color: #333; margin-top: 2mm; }
         .sign { width: 100%%; margin-top: 16mm; }
         .sign td { border-top: 0.8pt solid #000; padding-top: 1mm; width: 60%%; font-size: 8pt; }
+        .hole { page-break-before: always; }
         .appendix { page-break-before: always; }
         .item { page-break-inside: avoid; }
         .line { font-size: 8pt; margin: 0; padding-left: 4mm; }

@@ -13,11 +13,13 @@ import java.util.function.UnaryOperator;
  */
 public final class Well {
   private final String id;
+  private final int number;
   private final Map<String, Held> parts;
   private final List<Well> earlier;
 
-  private Well(String id, Map<String, Held> parts, List<Well> earlier) {
+  private Well(String id, int number, Map<String, Held> parts, List<Well> earlier) {
     this.id = id;
+    this.number = number;
     this.parts = parts;
     this.earlier = earlier;
   }
@@ -27,7 +29,7 @@ public final class Well {
 
   /** A well of which nothing is known but its id. */
   public static Well named(String id) {
-    return new Well(id, Map.of(), List.of());
+    return new Well(id, 1, Map.of(), List.of());
   }
 
   public String id() {
@@ -45,7 +47,7 @@ public final class Well {
   public <T> Well with(Part<T> part, T value) {
     Map<String, Held> more = new TreeMap<>(parts);
     more.put(part.name(), new Held(part, value));
-    return new Well(id, more, earlier);
+    return new Well(id, number, more, earlier);
   }
 
   /** A new hole under the same job: what is the job's stays, what is the hole's begins anew. */
@@ -53,32 +55,32 @@ public final class Well {
     Map<String, Held> kept = new TreeMap<>(parts);
     kept.values().removeIf(held -> held.part().of() == Part.Of.HOLE);
     List<Well> all = new ArrayList<>(earlier);
-    all.add(this);
-    return new Well(id, kept, List.copyOf(all));
+    all.add(new Well(id, number, parts, List.of()));
+    return new Well(id, number + 1, kept, List.copyOf(all));
   }
 
-  /** The holes that were given up under this job, the first first, each as a well. */
+  /** The holes given up under this job before the present one, the first first; an earlier hole knows of no others. */
   public List<Well> earlier() {
     return earlier;
   }
 
   /** Which hole of the job this is: 1, 2, 3 and so on. */
   public int number() {
-    return earlier.size() + 1;
+    return number;
   }
 
   /** A hole of the job by its number, this one or an earlier one. */
   public Optional<Well> hole(int number) {
-    if (number < 1 || number > number()) return Optional.empty();
-    return Optional.of(number == number() ? this : earlier.get(number - 1));
+    if (number == this.number) return Optional.of(this);
+    return number < 1 || number > earlier.size() ? Optional.empty() : Optional.of(earlier.get(number - 1));
   }
 
   /** The same with something done in one of its holes; as it is where there is no such hole. */
   public Well inHole(int number, UnaryOperator<Well> done) {
-    if (number == number()) return done.apply(this);
-    if (number < 1 || number > number()) return this;
+    if (number == this.number) return done.apply(this);
+    if (number < 1 || number > earlier.size()) return this;
     List<Well> all = new ArrayList<>(earlier);
     all.set(number - 1, done.apply(all.get(number - 1)));
-    return new Well(id, parts, List.copyOf(all));
+    return new Well(id, this.number, parts, List.copyOf(all));
   }
 }

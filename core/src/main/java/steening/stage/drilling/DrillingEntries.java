@@ -10,6 +10,7 @@ import steening.field.TextField;
 import steening.ground.Sieves;
 import steening.language.Phrase;
 import steening.quantity.Scale;
+import steening.stage.drilling.hole.MovingOver;
 import steening.well.Material;
 
 /** What is written down while drilling. Depths are below ground. */
@@ -104,7 +105,7 @@ public final class DrillingEntries {
           "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), LOG_FROM, LOG_TO, Sieves.OPENINGS, Sieves.FINER)
       .carrying(Sieves.OPENINGS);
 
-  static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE);
+  static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE, MovingOver.KIND);
 
   private DrillingEntries() {}
 

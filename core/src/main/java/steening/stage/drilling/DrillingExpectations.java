@@ -10,6 +10,7 @@ import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.hole.FirstHole;
 import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
 import steening.well.CasingString;
@@ -28,6 +29,7 @@ final class DrillingExpectations {
     boolean deepEnough = well.get(Plan.PART).length(Plan.DEPTH).map(d -> !drilled.isLessThan(d)).orElse(false);
     List<Expectation> expectations = new ArrayList<>();
     if (lowered) return expectations;
+    if (!deepEnough) FirstHole.nextChange(well, drilled).ifPresent(expectations::add);
     if (!deepEnough) nextRod(drilling).ifPresent(expectations::add);
     if (drilled.isMoreThan(Length.ZERO)) lag(drilling, drilled).ifPresent(expectations::add);
     return expectations;

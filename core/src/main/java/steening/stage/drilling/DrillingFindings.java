@@ -12,6 +12,7 @@ import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
 import steening.stage.drilling.fluid.MudFindings;
 import steening.stage.drilling.fluid.UpHoleVelocity;
+import steening.stage.drilling.hole.FirstHole;
 import steening.stage.drilling.hole.HoleFindings;
 import steening.stage.drilling.hole.RodFindings;
 import steening.stage.drilling.log.CuttingsFindings;
@@ -28,6 +29,7 @@ public final class DrillingFindings {
     findings.addAll(upHoleVelocity(well.get(Drilling.PART)));
     findings.addAll(upsideDown(well.get(Drilling.PART)));
     findings.addAll(HoleFindings.of(well));
+    findings.addAll(FirstHole.findings(well));
     findings.addAll(LogFindings.of(well));
     findings.addAll(RodFindings.of(well));
     findings.addAll(MudFindings.of(well));

@@ -10,6 +10,7 @@ import steening.quantity.Density;
 import steening.quantity.FlowRate;
 import steening.quantity.Length;
 import steening.quantity.Measure;
+import steening.stage.drilling.hole.MovingOver;
 import steening.stage.drilling.sieve.Sieved;
 import steening.well.GroundLog;
 import steening.well.Hole;
@@ -31,6 +32,7 @@ public final class DrillingFold {
       case "cuttings" -> and(well, cuttings(well.get(Drilling.PART), body, entry.id()));
       case "log" -> log(well, entry);
       case "sieve" -> sieve(well, entry);
+      case "moved-over" -> MovingOver.fold(well, entry);
       default -> well;
     };
   }

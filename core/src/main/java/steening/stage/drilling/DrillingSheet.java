@@ -26,6 +26,7 @@ import steening.well.Well;
 
 /** What drilling has to show. */
 final class DrillingSheet {
+  private static final Phrase LOG = Phrase.of("Driller's log", "Registro de perforación");
   private static final Phrase BLANK = Phrase.same("");
   private static final Phrase FROM = Phrase.of("From", "Desde");
   private static final Phrase TO = Phrase.of("To", "Hasta");
@@ -37,8 +38,14 @@ final class DrillingSheet {
     Drilling drilling = well.get(Drilling.PART);
     Hole hole = well.get(Hole.PART);
     Sheet sheet = volumes(circulation(Sheet.EMPTY, drilling, hole.depth().max(drilling.rodDepth())), hole);
-    Sheet logged = log(FluidSheet.on(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART));
-    return SieveSheet.on(logged, well);
+    Sheet logged = log(FluidSheet.on(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART), LOG);
+    Sheet sieved = SieveSheet.on(logged, well);
+    for (Well earlier : well.earlier()) {
+      Phrase title = Phrase.of(
+          "Driller's log of hole {0}", "Registro de perforación del barreno {0}", Integer.toString(earlier.number()));
+      sieved = log(sieved, earlier.get(GroundLog.PART), title);
+    }
+    return sieved;
   }
 
   private static Sheet circulation(Sheet sheet, Drilling drilling, Length deepest) {
@@ -99,7 +106,7 @@ final class DrillingSheet {
         rows);
   }
 
-  private static Sheet log(Sheet sheet, GroundLog log) {
+  private static Sheet log(Sheet sheet, GroundLog log, Phrase title) {
     List<List<Shown>> rows = new ArrayList<>();
     for (Stratum stratum : log.strata()) {
       rows.add(List.of(
@@ -110,7 +117,7 @@ final class DrillingSheet {
           Phrase.same(stratum.description())));
     }
     return sheet.table(
-        Phrase.of("Driller's log", "Registro de perforación"),
+        title,
         List.of(
             FROM,
             TO,

@@ -16,9 +16,10 @@ record Setbacks(List<Setback> measured) {
   /**
    * One distance.
    *
+   * @param hole it was measured from: 1 for the first of the job
    * @param remark what the driller says about it; may be empty
    */
-  record Setback(Hazard hazard, Length distance, Length required, String remark, String entry) {
+  record Setback(Hazard hazard, Length distance, Length required, int hole, String remark, String entry) {
     boolean isShort() {
       return distance.isLessThan(required);
     }
@@ -28,6 +29,11 @@ record Setbacks(List<Setback> measured) {
     List<Setback> more = new ArrayList<>(measured);
     more.add(setback);
     return new Setbacks(more);
+  }
+
+  /** Whether the same was measured from a later hole. */
+  boolean isMeasuredAgain(Setback setback) {
+    return measured.stream().anyMatch(s -> s.hazard() == setback.hazard() && s.hole() > setback.hole());
   }
 
   boolean isMeasured(Hazard hazard) {

@@ -36,6 +36,7 @@ final class SiteFindings {
       tooShort(setback).ifPresent(findings::add);
       nearWires(setback).ifPresent(findings::add);
     }
+    findings.addAll(MovedSetbacks.of(well));
     blank(well, setbacks).ifPresent(findings::add);
     Optional<Site.Place> place = well.get(Site.PART).place();
     if (place.isPresent()) {

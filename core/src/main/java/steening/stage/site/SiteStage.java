@@ -43,6 +43,7 @@ public final class SiteStage implements Stage {
         Hazard.of(Hazard.FIELD.text(body).orElse("")),
         SiteEntries.DISTANCE.length(body).orElse(Length.ZERO),
         SiteEntries.REQUIRED.length(body).orElse(Length.ZERO),
+        well.number(),
         Kind.REMARK.text(body).orElse(""),
         entry.id());
     return well.with(Setbacks.PART, well.get(Setbacks.PART).with(setback));
