@@ -34,6 +34,7 @@ final class Crew implements AutoCloseable {
     this.playwright = playwright;
     this.context = context;
     this.page = context.newPage();
+    page.setDefaultTimeout(10_000);
   }
 
   /** With a phone of 390 by 844, which is touched and not clicked. */
@@ -85,9 +86,14 @@ final class Crew implements AutoCloseable {
     else open(well + "/" + Stages.ofKind(entry.kind()).orElseThrow().name() + "?kind=" + entry.kind());
     entry.body().values().forEach(this::fill);
     if (later) happened(entry.happenedAt());
-    if (page.locator("#hand").inputValue().isEmpty()) page.fill("#hand", entry.who());
+    signs(entry.who());
     send();
     if (well.isEmpty()) well = page.url().substring(office.address().length()).replaceAll("\\?.*", "");
+  }
+
+  /** Says who writes, where this browser does not know yet. */
+  void signs(String who) {
+    if (page.locator("#hand").inputValue().isEmpty()) page.fill("#hand", who);
   }
 
   /** Puts a text into a field of whatever sort. */
