@@ -1,8 +1,9 @@
 package steening.stage.seal;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import steening.finding.Finding;
-import steening.finding.Weight;
+import steening.bore.Reach;
 import steening.language.Phrase;
 import steening.pipe.Buoyancy;
 import steening.pipe.Collapse;
@@ -21,15 +22,15 @@ import steening.well.Plan;
 import steening.well.Well;
 
 /**
- * What liquid grout does to the casing: presses it in, and lifts it where its bottom is closed. The casing is taken as
- * full of water, as it should be kept; empty it is pressed much harder.
+ * What liquid grout does to the casing: presses it in, and lifts it where its bottom is closed. Until somebody says
+ * what is in it, the casing is taken as full of water, as it should be kept.
  *
  * @param column height of the grout
+ * @param thickness of the grout beside the casing, where the hole is widest
  */
 record CasingLoad(
-    Recipe recipe, Density grout, Length outside, Length inside, Length column, boolean isClosed, double safety) {
-  private static final Density EMPTY = new Density(0);
-
+    Recipe recipe, Density grout, Length outside, Length inside, Length column, Length thickness, boolean isClosed,
+    double safety, Optional<Readiness> readiness) {
   /**
    * Cement warms the casing by 17 to 26 °F round 1.5 in of grout, and up to 180 °F in a washout: Johnson, Kurt and
    * Dunham 1980, Ground Water (abstract, seen). Taken: 26 °F above the 73 °F of the ratings.
@@ -41,39 +42,75 @@ record CasingLoad(
     Plan plan = well.get(Plan.PART);
     Optional<Length> outside = string.outside().or(() -> plan.length(Plan.CASING_OUTSIDE));
     Optional<Length> inside = string.inside().or(plan::casingInside);
-    Optional<Length> column = Sealing.of(well).map(s -> s.bottom().minus(s.top()))
-        .filter(c -> c.isMoreThan(Length.ZERO));
+    Optional<Sealing> sealing = Sealing.of(well).filter(s -> s.bottom().isMoreThan(s.top()));
     Recipe recipe = Grouting.recipe(well);
     Optional<Density> grout = Outcome.ifReckonable(() -> GroutMix.of(recipe)).map(o -> (Density) o.quantity("density"));
-    if (outside.isEmpty() || inside.isEmpty() || column.isEmpty() || grout.isEmpty()) return Optional.empty();
+    if (outside.isEmpty() || inside.isEmpty() || sealing.isEmpty() || grout.isEmpty()) return Optional.empty();
     boolean closed = string.pieces().isEmpty()
         ? plan.length(Plan.SUMP).filter(s -> s.isMoreThan(Length.ZERO)).isPresent()
         : string.count(Piece.Sort.SUMP) > 0;
+    Length column = sealing.get().bottom().minus(sealing.get().top());
     return Optional.of(new CasingLoad(
-        recipe, grout.get(), outside.get(), inside.get(), column.get(), closed, plan.collapseSafety()));
+        recipe, grout.get(), outside.get(), inside.get(), column, thickness(sealing.get(), outside.get()), closed,
+        plan.collapseSafety(), well.get(Readiness.PART)));
   }
 
-  /** Collapse of the casing full of water. */
+  private static Length thickness(Sealing sealing, Length outside) {
+    Length widest = sealing.annulus().hole().reaches().stream()
+        .filter(r -> r.from().isLessThan(sealing.bottom()) && r.to().isMoreThan(sealing.top()))
+        .map(Reach::diameter).max(Length::compareTo).orElse(outside);
+    return new Length(widest.minus(outside).max(Length.ZERO).nanometres() / 2);
+  }
+
+  /** What is in the casing. */
+  Density within() {
+    return readiness.map(Readiness::within).orElse(Buoyancy.WATER);
+  }
+
+  boolean isEmpty() {
+    return within().coherent() <= 0;
+  }
+
+  boolean isHeld() {
+    return readiness.filter(Readiness::held).isPresent();
+  }
+
+  Phrase filling() {
+    if (isEmpty()) return Phrase.of("empty", "vacío");
+    return within().equals(Buoyancy.WATER)
+        ? Phrase.of("full of water", "lleno de agua")
+        : Phrase.of("filled with {0}", "lleno con {0}", new Figure(within(), Scale.DENSITY));
+  }
+
+  /** Collapse of the casing, filled as it is. */
   Optional<Outcome> pressed() {
-    return pressed(Buoyancy.WATER);
+    return pressed(within());
   }
 
-  /** Collapse of the empty casing. */
-  Optional<Outcome> pressedEmpty() {
-    return pressed(EMPTY);
-  }
-
-  private Optional<Outcome> pressed(Density within) {
+  /** Collapse with something else in it. */
+  Optional<Outcome> pressed(Density within) {
     Length wall = new Length(outside.minus(inside).nanometres() / 2);
-    Quantity temperature = recipe.material() == DryGrout.CEMENT ? WARMED : Collapse.COOL;
+    Quantity temperature = recipe.material().isCement() ? WARMED : Collapse.COOL;
     return Outcome.ifReckonable(() -> Collapse.margin(outside, wall, temperature, grout, within, column, safety));
   }
 
-  /** The weights of as much of the string as stands in grout, full of water. */
+  /** Whether such a pressure leaves less than the safety wanted. */
+  boolean isTooMuch(Outcome pressed) {
+    String margin = Collapse.SAFETY.name();
+    return pressed.answers().containsKey(margin) && pressed.quantity(margin).coherent() < safety;
+  }
+
+  /** The weights of as much of the string as stands in grout. */
   Optional<Outcome> lifted() {
     return isClosed
-        ? Outcome.ifReckonable(() -> Buoyancy.of(outside, inside, Optional.empty(), column, grout, Buoyancy.WATER))
+        ? Outcome.ifReckonable(() -> Buoyancy.of(outside, inside, Optional.empty(), column, grout, within()))
         : Optional.empty();
+  }
+
+  /** What would hold it, where it floats. */
+  Optional<Outcome> held() {
+    return lifted().flatMap(weights -> Outcome.ifReckonable(
+        () -> UpliftHold.of(weights, inside, within(), column, Optional.empty())));
   }
 
   /** The upward force; none where the string is heavier than what it displaces. */
@@ -81,50 +118,9 @@ record CasingLoad(
     return lifted().map(o -> o.quantity("closed").coherent()).filter(n -> n < 0).map(n -> new Mass(-n));
   }
 
-  /** It is pressed in, even full of water. */
-  Optional<Finding> collapse() {
-    return pressed().filter(o -> o.answers().containsKey("safety") && o.quantity("safety").coherent() < safety)
-        .map(o -> {
-      Figure load = o.figure("differential");
-      Figure bears = o.figure("rating-b");
-      return Finding.of("seal.collapse", Weight.STOP, SealStage.NAME, Phrase.of(
-              "{0} of this grout presses on the casing with {1} more than the water inside; it collapses at {2}.",
-              "{0} de esta lechada presionan el ademe con {1} más que el agua de adentro; colapsa a {2}.",
-              new Figure(column, Scale.DEPTH), load, bears))
-          .comparing(load, bears)
-          .because(Phrase.of(
-              "That is less than the safety wanted, with the casing full.",
-              "Es menos que la seguridad deseada, con el ademe lleno."))
-          .so(Phrase.of(
-              "Place it in lifts of at most {0}, each set before the next; keep the casing full.",
-              "Colóquela en etapas de a lo más {0}, cada una fraguada antes de la otra; mantenga lleno el ademe.",
-              o.figure("max-column")))
-          .shownBy(o).from(recipe.entries());
-    });
-  }
-
-  /** It is lifted; bentonite grout lifts it by little and the pack holds it, so only cement is spoken of. */
-  Optional<Finding> floating() {
-    if (recipe.material() != DryGrout.CEMENT) return Optional.empty();
-    return uplift().map(force -> Finding.of("seal.uplift", Weight.LOOK, SealStage.NAME, Phrase.of(
-            "While this cement is liquid it lifts the closed casing, full of water, with {0}.",
-            "Mientras este cemento está líquido levanta el ademe cerrado, lleno de agua, con {0}.",
-            new Figure(force, Scale.WEIGHT)))
-        .so(Phrase.of(
-            "Hold it down: chain it to the rig before pumping, and leave it so until the cement has set.",
-            "Sujételo: encadénelo al equipo antes de bombear y déjelo así hasta que fragüe."))
-        .shownBy(lifted().orElseThrow()).from(recipe.entries()));
-  }
-
-  /** Cement warms as it sets; PVC softens. */
-  Optional<Finding> heat() {
-    if (recipe.material() != DryGrout.CEMENT) return Optional.empty();
-    return Optional.of(Finding.of("seal.heat", Weight.NOTE, SealStage.NAME, Phrase.of(
-            "Setting cement warms plastic casing, most of all in a washout.",
-            "El cemento al fraguar calienta el ademe plástico, sobre todo en una socavación."))
-        .so(Phrase.of(
-            "No quick-setting cement. Keep the casing full of water, better circulating, until it has set.",
-            "Nada de cemento rápido. Mantenga el ademe lleno de agua, mejor circulando, hasta que fragüe."))
-        .from(recipe.entries()));
+  List<String> entries() {
+    List<String> entries = new ArrayList<>(recipe.entries());
+    readiness.ifPresent(r -> entries.add(r.entry()));
+    return entries;
   }
 }

@@ -9,10 +9,12 @@ enum DryGrout {
   /** Sodium bentonite: specific gravity 2.6, good to 4 % (trade article on mud, part 2; seen). */
   BENTONITE("bentonite", "bentonite", "bentonita", Mixture.BENTONITE_GRAVITY),
   /** Portland cement: specific gravity 3.15, good to 1 % (trade article on the volume of grout; seen). */
-  CEMENT("cement", "cement", "cemento", Mixture.CEMENT_GRAVITY);
+  CEMENT("cement", "cement", "cemento", Mixture.CEMENT_GRAVITY),
+  /** The same, made to set within the hour. */
+  RAPID_CEMENT("rapid-cement", "rapid-setting cement", "cemento rápido", Mixture.CEMENT_GRAVITY);
 
   static final ChoiceField FIELD = ChoiceField.of(
-      "material", Phrase.of("material", "material"), BENTONITE.option(), CEMENT.option());
+      "material", Phrase.of("material", "material"), BENTONITE.option(), CEMENT.option(), RAPID_CEMENT.option());
 
   private final String code;
   private final Phrase label;
@@ -34,7 +36,13 @@ enum DryGrout {
   }
 
   static DryGrout of(String code) {
-    return code.equals(CEMENT.code) ? CEMENT : BENTONITE;
+    for (DryGrout material : values()) if (material.code.equals(code)) return material;
+    return BENTONITE;
+  }
+
+  /** Whether it warms as it sets. */
+  boolean isCement() {
+    return this != BENTONITE;
   }
 
   private ChoiceField.Option option() {

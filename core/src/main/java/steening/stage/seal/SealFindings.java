@@ -36,15 +36,9 @@ final class SealFindings {
     Grouting grouting = well.get(Grouting.PART);
     findings.addAll(MixFindings.of(grouting));
     boolean mixed = grouting.recipe().isPresent() || grout.isBegun();
-    if (mixed && !hasSet(well)) CasingLoad.of(well).ifPresent(l -> findings.addAll(on(l)));
-    return findings;
-  }
-
-  private static List<Finding> on(CasingLoad load) {
-    List<Finding> findings = new ArrayList<>();
-    load.collapse().ifPresent(findings::add);
-    load.floating().ifPresent(findings::add);
-    load.heat().ifPresent(findings::add);
+    if (mixed && !hasSet(well)) {
+      CasingLoad.of(well).ifPresent(l -> findings.addAll(CasingLoadFindings.of(l, grout.isBegun())));
+    }
     return findings;
   }
 

@@ -4,7 +4,9 @@ import java.util.Optional;
 import steening.bore.Bagged;
 import steening.bore.Filled;
 import steening.language.Phrase;
+import steening.pipe.Collapse;
 import steening.quantity.Figure;
+import steening.quantity.Mass;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
@@ -103,23 +105,37 @@ final class SealSheet {
 
   private static Sheet onTheCasing(Sheet sheet, CasingLoad load) {
     Sheet with = sheet;
-    Optional<Outcome> full = load.pressed();
-    if (full.isPresent()) {
-      with = with.line(
-          Phrase.of("pressure on the casing, full of water", "presión sobre el ademe, lleno de agua"),
-          full.get().figure("differential"), full.get());
+    if (load.readiness().isPresent()) {
+      with = with.line(Phrase.of("casing before the grout", "ademe antes de la lechada"), Phrase.of(
+          "{0}, {1}", "{0}, {1}", load.filling(),
+          load.isHeld() ? Phrase.of("held down", "sujeto") : Phrase.of("not held down", "sin sujetar")));
     }
-    Optional<Outcome> empty = load.pressedEmpty();
+    Optional<Outcome> pressed = load.pressed();
+    if (pressed.isPresent()) {
+      Outcome lifts = GroutLifts.of(pressed.get(), load.column());
+      with = with.line(
+          Phrase.of("pressure on the casing, {0}", "presión sobre el ademe, {0}", load.filling()),
+          lifts.figure("differential"), lifts);
+      if (lifts.answers().containsKey(GroutLifts.LIFTS.name())) {
+        with = with
+            .line(Collapse.HIGHEST.label(), lifts.figure(Collapse.HIGHEST.name()), lifts)
+            .line(GroutLifts.LIFTS.label(), lifts.figure(GroutLifts.LIFTS.name()), lifts);
+      }
+    }
+    Optional<Outcome> empty = load.pressed(Readiness.EMPTY).filter(o -> !load.isEmpty());
     if (empty.isPresent()) {
       with = with.line(
           Phrase.of("the same, empty: keep it full", "la misma, vacío: manténgalo lleno"),
           empty.get().figure("differential"), empty.get());
     }
-    Optional<Figure> uplift = load.uplift().map(m -> new Figure(m, Scale.WEIGHT));
-    return uplift.isPresent()
-        ? with.line(
-            Phrase.of("lift on the closed casing while liquid", "empuje sobre el ademe cerrado, aún líquida"),
-            uplift.get(), load.lifted().orElseThrow())
-        : with;
+    return uplift(with, load);
+  }
+
+  private static Sheet uplift(Sheet sheet, CasingLoad load) {
+    Optional<Mass> uplift = load.uplift();
+    Optional<Outcome> held = load.held().filter(o -> uplift.isPresent());
+    return held.isEmpty() ? sheet : sheet.line(
+        Phrase.of("lift on the closed casing while liquid", "empuje sobre el ademe cerrado, aún líquida"),
+        new Figure(uplift.get(), Scale.WEIGHT), held.get());
   }
 }

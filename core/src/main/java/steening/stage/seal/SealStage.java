@@ -1,6 +1,7 @@
 package steening.stage.seal;
 
 import java.util.List;
+import java.util.Optional;
 import steening.field.Kind;
 import steening.finding.Expectation;
 import steening.finding.Finding;
@@ -30,14 +31,15 @@ public final class SealStage implements Stage {
 
   @Override
   public List<Kind> kinds() {
-    return List.of(Chips.KIND, Chips.TAPE, GroutEntries.MIX, GroutEntries.BATCH, GroutEntries.TAPE);
+    return List.of(Chips.KIND, Chips.TAPE, GroutEntries.MIX, Readiness.KIND, GroutEntries.BATCH, GroutEntries.TAPE);
   }
 
   @Override
   public List<Reckoning> reckonings() {
     return List.of(
         AnnulusVolume.RECKONING, ChipsVolume.RECKONING, GroutMix.RECKONING, GroutVolume.RECKONING, GroutTop.RECKONING,
-        FeetPerBag.RECKONING, GroutDilution.RECKONING, ChipsFall.RECKONING);
+        FeetPerBag.RECKONING, GroutDilution.RECKONING, ChipsFall.RECKONING,
+        GroutLifts.RECKONING, UpliftHold.RECKONING);
   }
 
   @Override
@@ -46,6 +48,7 @@ public final class SealStage implements Stage {
       case "chips" -> Chips.pour(well, entry);
       case "chips-tape" -> Chips.sound(well, entry);
       case "grout-mix" -> GroutEntries.mix(well, entry);
+      case "grout-ready" -> Readiness.fold(well, entry);
       case "grout-batch" -> GroutEntries.batch(well, entry);
       case "grout-tape" -> GroutEntries.sound(well, entry);
       default -> well;
@@ -85,7 +88,9 @@ public final class SealStage implements Stage {
     if (!well.get(Fill.GROUT).isBegun()) {
       Fill chips = well.get(Fill.CHIPS);
       if (chips.bagsSinceTag() > 0) return Chips.TAPE.name();
-      if (well.get(Grouting.PART).recipe().isPresent()) return GroutEntries.BATCH.name();
+      Optional<Recipe> recipe = well.get(Grouting.PART).recipe();
+      boolean look = recipe.filter(r -> r.material().isCement()).isPresent() && well.get(Readiness.PART).isEmpty();
+      if (recipe.isPresent()) return (look ? Readiness.KIND : GroutEntries.BATCH).name();
       return (chips.isBegun() ? GroutEntries.MIX : Chips.KIND).name();
     }
     return (Grouted.isDone(well) ? GroutEntries.TAPE : GroutEntries.BATCH).name();

@@ -70,7 +70,7 @@ class MixFindingsTest {
   /** Published (seen): a 4-in casing full of water floats in neat cement, and cement warms it. */
   @Test
   void cementLiftsAndWarmsTheCasing() {
-    assertThat(EverydaySealTest.codes(CEMENT)).containsExactly("seal.uplift", "seal.heat");
+    assertThat(EverydaySealTest.codes(CEMENT)).containsExactly("seal.fill-first", "seal.uplift", "seal.heat");
     assertThat(CEMENT.finding("seal.heat").orElseThrow().weight()).isEqualTo(Weight.NOTE);
     Finding uplift = CEMENT.finding("seal.uplift").orElseThrow();
     assertThat(uplift.weight()).isEqualTo(Weight.LOOK);
@@ -100,7 +100,8 @@ class MixFindingsTest {
     assertThat(collapse.weight()).isEqualTo(Weight.STOP);
     // by hand: 0.05195 × (15.65 − 8.34) × 370 = 140.5 psi
     assertThat(collapse.text().shownTo(Reader.US_ENGLISH)).contains("140.5 psi");
-    assertThat(collapse.next().orElseThrow().shownTo(Reader.US_ENGLISH)).startsWith("Place it in lifts of at most ");
+    assertThat(collapse.next().orElseThrow().shownTo(Reader.US_ENGLISH)).startsWith("Place it in lifts of at most ")
+        .contains(": 3 of them");
   }
 
   @Test
