@@ -23,6 +23,8 @@ class PublishedCasesTest {
       "grout-top", "geometry of grout-volume turned round; held by scenarios worked by hand",
       "bags-left", "nobody publishes what ground usually takes; held by hand and by 2,000 invented wells",
       "chips-fall", "a drag estimate; held by hand and by the 1 ft/s that is remembered for it",
+      "tremie-fit", "a difference of diameters; held by scenarios worked by hand",
+      "grout-fall", "a share of a length; its limit is common practice; held by scenarios worked by hand",
       "chips-volume", "the same as pack-volume with another bag; held by scenarios worked by hand",
       "mud-make-up", "a dose times a volume; held by the barrel of test mud and scenarios worked by hand",
       "casing-storage-time", "a formula from a handbook without a worked example; held by scenarios worked by hand");

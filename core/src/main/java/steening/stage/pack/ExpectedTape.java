@@ -3,16 +3,14 @@ package steening.stage.pack;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Annulus;
-import steening.bore.BagsLeft;
 import steening.bore.Bore;
 import steening.bore.BoreField;
+import steening.bore.CarriedTop;
 import steening.bore.Overbreak;
 import steening.field.CountField;
 import steening.field.QuantityField;
 import steening.language.Phrase;
-import steening.quantity.Dimension;
 import steening.quantity.Length;
-import steening.quantity.Measure;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.reckoning.Answer;
@@ -52,9 +50,8 @@ public final class ExpectedTape {
   static final Answer READING =
       new Answer(
           "reading", Phrase.of("the same from the top of casing", "la misma desde la boca del ademe"), Scale.DEPTH);
-  static final Answer SPREAD =
-      new Answer("deviation", Phrase.of("one standard deviation", "una desviación estándar"), Scale.DEPTH);
-  static final Answer BAND = new Answer("give-or-take", Phrase.of("give or take", "más o menos"), Scale.DEPTH);
+  static final Answer SPREAD = CarriedTop.SPREAD;
+  static final Answer BAND = CarriedTop.BAND;
 
   public static final Reckoning RECKONING = new Reckoning(
       "pack-tape",
@@ -105,45 +102,15 @@ public final class ExpectedTape {
       Term up = Term.given("u", STICK_UP.label(), Scale.DEPTH, stickUp.get());
       outcome = outcome.with(READING.name(), tape.plus(up).named("r", READING.label(), Scale.DEPTH));
     }
-    Term uneven = Term.number(UNEVEN).times(rise(annulus, bottom, tape, volume));
-    Term read = read();
+    Term uneven = Term.number(UNEVEN).times(CarriedTop.rise(annulus, bottom, tape, volume));
+    Term read = CarriedTop.read(READ_TO);
     Term readings = tapes == 1 ? read.squared() : Term.number(tapes).times(read.squared());
-    Term spread = uneven.squared().plus(readings).squareRoot().named("s", SPREAD.label(), Scale.DEPTH);
-    return outcome.with(SPREAD.name(), spread)
-        .with(BAND.name(), Term.number(2).times(spread).named("w", BAND.label(), Scale.DEPTH));
+    return CarriedTop.banded(
+        outcome, uneven.squared().plus(readings).squareRoot().named("s", SPREAD.label(), Scale.DEPTH));
   }
 
-  /**
-   * What the hole took so far carried on to a lot on top of it: z = z₀ − V / (R A), give or take by
-   * s = √((g r)² + c² L r + 2 t²); R the ratio learned, g how sure it is, r the rise, c and L the grain of the ground.
-   */
+  /** What the hole took so far carried on to a lot on top of it. */
   static Outcome learned(Annulus annulus, Length bottom, Term volume, Overbreak hole) {
-    Term ratio = Term.given("R", BagsLeft.RATIO.label(), Scale.NUMBER, hole.ratio().quantity());
-    Term sure = Term.given(
-        "g", Phrase.of("how sure that is", "qué tan seguro es eso"), Scale.NUMBER,
-        new Measure(Dimension.NUMBER, hole.share()));
-    Term gauge = volume.over(ratio)
-        .named("V′", Phrase.of("as much of the drilled size", "su equivalente del diámetro perforado"), Scale.VOLUME);
-    Term tape = annulus.top("z", TAPE.label(), bottom, gauge);
-    Term rise = rise(annulus, bottom, tape, gauge).named("r", Phrase.of("rise", "subida"), Scale.DEPTH);
-    Term spread = sure.times(rise).squared().plus(hole.grain().times(rise))
-        .plus(Term.number(2).times(read().squared())).squareRoot().named("s", SPREAD.label(), Scale.DEPTH);
-    return Outcome.empty().with(TAPE.name(), tape).with(SPREAD.name(), spread)
-        .with(BAND.name(), Term.number(2).times(spread).named("w", BAND.label(), Scale.DEPTH));
-  }
-
-  private static Term rise(Annulus annulus, Length bottom, Term tape, Term volume) {
-    Length height = ((Length) tape.quantity()).max(shallowest(annulus)).min(bottom);
-    return Annulus.perLength().times(volume).over(annulus.capacityAbove("A", height));
-  }
-
-  private static Term read() {
-    return Term.given("t", Phrase.of("how well a tape is read", "qué tan bien se lee la sonda"), Scale.DEPTH, READ_TO);
-  }
-
-  /** A pack that would stand above the top of the hole is judged by what the hole is like there. */
-  private static Length shallowest(Annulus annulus) {
-    Length top = annulus.hole().isEmpty() ? Length.ZERO : annulus.hole().reaches().get(0).from();
-    return top.plus(Length.feet(1));
+    return CarriedTop.of(TAPE, annulus, bottom, volume, hole, READ_TO);
   }
 }

@@ -11,10 +11,11 @@ import steening.quantity.Volume;
  * @param water in all of it, by the meter
  * @param weighed by the balance
  * @param returned whether it came back at the surface, where somebody said so
+ * @param returnWeight of what came back, by the balance
  */
 record Batch(
-    Recipe recipe, int bags, Volume water, Optional<Density> weighed, Optional<Boolean> returned, Moment at,
-    String entry) {
+    Recipe recipe, int bags, Volume water, Optional<Density> weighed, Optional<Boolean> returned,
+    Optional<Density> returnWeight, Moment at, String entry) {
   Volume volume() {
     return recipe.grains(bags).plus(water);
   }

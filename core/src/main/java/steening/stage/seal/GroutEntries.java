@@ -12,6 +12,8 @@ import steening.quantity.Density;
 import steening.quantity.Mass;
 import steening.quantity.Scale;
 import steening.quantity.Volume;
+import steening.stage.seal.placing.HoseVolume;
+import steening.stage.seal.placing.Tremie;
 import steening.well.DepthFrom;
 import steening.well.Fill;
 import steening.well.Sounding;
@@ -36,21 +38,26 @@ final class GroutEntries {
   static final QuantityField WEIGHED = QuantityField.of(
           "weight", Scale.DENSITY, Phrase.of("weight by the balance", "densidad en la balanza"),
           "9.5 lb/gal", "1140 kg/m3")
-      .between("5 lb/gal", "25 lb/gal").usually("8.4 lb/gal", "18 lb/gal").optional();
+      .between("8.3 lb/gal", "25 lb/gal").usually("8.4 lb/gal", "18 lb/gal").optional();
   static final ChoiceField RETURNS = ChoiceField.of(
           "returns",
           Phrase.of("grout came back at the surface", "la lechada regresó a la superficie"),
           ChoiceField.option("yes", "yes", "sí"),
           ChoiceField.option("no", "no", "no"))
       .optional();
-  static final Kind BATCH =
-      Kind.of("grout-batch", Phrase.of("Grout pumped", "Lechada bombeada"), BAGS, WATER, WEIGHED, RETURNS);
+  static final QuantityField RETURN_WEIGHT = WEIGHED.named("return-weight")
+      .labelled("weight of what came back", "densidad de lo que regresó");
+  static final Kind BATCH = Kind.of(
+      "grout-batch", Phrase.of("Grout pumped", "Lechada bombeada"), BAGS, WATER, WEIGHED, RETURNS, RETURN_WEIGHT);
 
+  static final String AFTER_AN_HOUR = "after-an-hour";
+  static final String NEXT_DAY = "next-day";
   static final ChoiceField AFTER = ChoiceField.of(
           "after",
           Phrase.of("read", "leído"),
           ChoiceField.option("at-once", "at once", "enseguida"),
-          ChoiceField.option("next-day", "the next day", "al día siguiente"))
+          ChoiceField.option(AFTER_AN_HOUR, "an hour after the pump stopped", "una hora después de parar la bomba"),
+          ChoiceField.option(NEXT_DAY, "the next day", "al día siguiente"))
       .optional();
   static final QuantityField IN_HOSE = QuantityField.of(
           "in-hose", Scale.LIQUID, Phrase.of("grout still in hose and tremie", "lechada aún en manguera y tremie"),
@@ -83,6 +90,7 @@ final class GroutEntries {
         (Volume) WATER.in(body).orElseThrow(),
         WEIGHED.in(body).map(w -> (Density) w),
         RETURNS.text(body).map("yes"::equals),
+        RETURN_WEIGHT.in(body).map(w -> (Density) w),
         entry.happenedAt(),
         entry.id());
     Fill.Pour pour = new Fill.Pour(batch.bags(), batch.volume(), batch.at(), batch.entry());
@@ -94,11 +102,16 @@ final class GroutEntries {
   static Well sound(Well well, Entry entry) {
     Optional<Sounding> sounding = Sounding.in(entry, well);
     if (sounding.isEmpty()) return well;
-    Volume inHose = IN_HOSE.in(entry.body()).map(v -> (Volume) v).orElse(Volume.NONE);
-    Grouting.Look look =
-        new Grouting.Look(entry.id(), AFTER.text(entry.body()).filter("next-day"::equals).isPresent(), inHose);
+    Volume inHose = IN_HOSE.in(entry.body()).map(v -> (Volume) v).orElseGet(() -> inTremie(well));
+    Grouting.Look look = new Grouting.Look(entry.id(), AFTER.text(entry.body()), inHose);
     return well
         .with(Grouting.PART, well.get(Grouting.PART).with(look))
         .with(Fill.GROUT, well.get(Fill.GROUT).with(sounding.get()));
+  }
+
+  /** What hose and tremie hold as they hang, where nobody says what is in them. */
+  private static Volume inTremie(Well well) {
+    Optional<Volume> held = well.get(Tremie.PART).held().map(o -> (Volume) o.quantity(HoseVolume.HELD.name()));
+    return held.filter(h -> h.cubicMetres() < well.get(Fill.GROUT).volume().cubicMetres()).orElse(Volume.NONE);
   }
 }

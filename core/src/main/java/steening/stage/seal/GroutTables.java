@@ -12,6 +12,7 @@ import steening.quantity.Figure;
 import steening.quantity.Scale;
 import steening.quantity.Volume;
 import steening.reckoning.Outcome;
+import steening.reckoning.Term;
 import steening.stage.Sheet;
 import steening.well.Fill;
 
@@ -44,6 +45,18 @@ final class GroutTables {
             rows);
   }
 
+  /** What hose and tremie hold, and what got into the annulus. */
+  static Sheet gallons(Sheet sheet, Sealing sealing) {
+    Optional<Term> held = sealing.held();
+    if (held.isEmpty()) return sheet;
+    Term in = Liquids.asLiquid(Standing.inHole(sealing))
+        .named("G", Phrase.of("grout in the annulus", "lechada en el espacio anular"), Scale.LIQUID);
+    Outcome outcome = Outcome.empty().with("held", held.get()).with("in", in);
+    return sheet
+        .line(held.get().label(), outcome.figure("held"), outcome)
+        .line(in.label(), outcome.figure("in"), outcome);
+  }
+
   private static List<Shown> row(Batch batch) {
     return List.of(
         Phrase.same(Integer.toString(batch.bags())),
@@ -51,7 +64,16 @@ final class GroutTables {
         new Figure(batch.water().times(1.0 / batch.bags()), Scale.LIQUID),
         MixFindings.mixed(batch).map(o -> (Shown) o.figure("solids")).orElse(NOTHING),
         batch.weighed().map(w -> (Shown) new Figure(w, Scale.DENSITY)).orElse(NOTHING),
-        batch.returned().map(r -> (Shown) (r ? Phrase.of("yes", "sí") : Phrase.same("no"))).orElse(NOTHING));
+        cameBack(batch));
+  }
+
+  /** With its weight, where that was taken. */
+  private static Shown cameBack(Batch batch) {
+    if (batch.returned().isEmpty()) return NOTHING;
+    if (!batch.returned().get()) return Phrase.same("no");
+    Phrase yes = Phrase.of("yes", "sí");
+    return batch.returnWeight()
+        .map(w -> (Shown) Phrase.of("{0}, {1}", "{0}, {1}", yes, new Figure(w, Scale.DENSITY))).orElse(yes);
   }
 
   /** Tape beside expectation. */

@@ -13,12 +13,13 @@ final class Grouted {
 
   private Grouted() {}
 
-  /** It came back at the surface, or its top was sounded at the planned depth, and nothing was pumped since. */
+  /** It came back at the surface as heavy as it went in, or its top was sounded at the planned depth, and nothing was pumped since. */
   static boolean isDone(Well well) {
     Fill grout = well.get(Fill.GROUT);
     if (!grout.isBegun()) return false;
     if (grout.bagsSinceTag() > 0) {
-      return well.get(Grouting.PART).lastBatch().flatMap(Batch::returned).orElse(false);
+      return well.get(Grouting.PART).lastBatch()
+          .filter(b -> b.returned().orElse(false) && ReturnFindings.thin(b).isEmpty()).isPresent();
     }
     Length planned = well.get(Plan.PART).length(Plan.GROUT_TOP).orElse(Length.ZERO);
     return grout.top().filter(top -> !top.isMoreThan(planned.plus(READ_TO))).isPresent();

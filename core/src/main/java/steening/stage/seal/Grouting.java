@@ -26,10 +26,20 @@ record Grouting(Optional<Recipe> recipe, List<Batch> batches, List<Look> looks) 
   /**
    * Beside a tape reading.
    *
-   * @param nextDay it was read the day after
+   * @param after when it was read, by its code, where somebody said so
    * @param inHose grout that had left the mixer and was not in the hole yet
    */
-  record Look(String entry, boolean nextDay, Volume inHose) {}
+  record Look(String entry, Optional<String> after, Volume inHose) {
+    /** It was read the day after. */
+    boolean nextDay() {
+      return after.filter(GroutEntries.NEXT_DAY::equals).isPresent();
+    }
+
+    /** It was read an hour after the pump stopped. */
+    boolean anHourAfter() {
+      return after.filter(GroutEntries.AFTER_AN_HOUR::equals).isPresent();
+    }
+  }
 
   Grouting mixing(Recipe recipe) {
     return new Grouting(Optional.of(recipe), batches, looks);

@@ -30,7 +30,7 @@ final class MixFindings {
   private static final double METER = 1.05;
 
   /** A mud balance reads to 0.1 lb/gal (published construction tables, seen). */
-  private static final Density BALANCE = Density.of(0.1, Unit.POUND_PER_GALLON);
+  static final Density BALANCE = Density.of(0.1, Unit.POUND_PER_GALLON);
 
   private MixFindings() {}
 

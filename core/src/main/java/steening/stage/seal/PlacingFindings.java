@@ -22,7 +22,11 @@ final class PlacingFindings {
   static Optional<Finding> of(Sealing sealing) {
     if (!sealing.grout().isBegun()) return Optional.empty();
     if (sealing.grout().bagsSinceTag() > 0) return noReturn(sealing);
-    return sank(sealing).or(() -> Overrun.of(sealing)).or(() -> shortOfTop(sealing));
+    return Falling.of(sealing).flatMap(Falling::loss)
+        .or(() -> NoRise.of(sealing))
+        .or(() -> sank(sealing))
+        .or(() -> Overrun.of(sealing))
+        .or(() -> shortOfTop(sealing));
   }
 
   /** As much as the plan takes is pumped, and nobody has seen it come back. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.CarriedTop;
 import steening.finding.Expectation;
 import steening.language.Phrase;
 import steening.quantity.Figure;
@@ -36,11 +37,14 @@ final class SealExpectations {
             Phrase.of("wait after the last bag, before the tape", "espera tras el último saco, antes de la sonda"),
             o.figure(ChipsFall.WAIT.name()), Optional.empty(), o)));
       }
-      sealing.planned(Bagged.NO_OVERAGE).ifPresent(o -> expectations.addAll(beforeMixing(o)));
+      sealing.planned(Bagged.NO_OVERAGE).ifPresent(o -> {
+        expectations.addAll(beforeMixing(o));
+        ReturnBags.of(sealing, o).ifPresent(expectations::add);
+      });
       return expectations;
     }
     if (sealing.grout().bagsSinceTag() > 0) {
-      sealing.expectedTop(sealing.grout().volume()).ifPresent(o -> expectations.add(pumped(sealing, string, o)));
+      Standing.expected(sealing).ifPresent(o -> expectations.add(pumped(sealing, string, o)));
     }
     stillNeeded(sealing).ifPresent(o -> expectations.add(new Expectation(
         Phrase.of("bags of grout still needed", "sacos de lechada que faltan"),
@@ -71,11 +75,13 @@ final class SealExpectations {
   /** As it will be read: from the top of casing where the last reading was. */
   private static Expectation tape(Phrase what, Outcome outcome, Optional<Length> stickUp) {
     Length top = (Length) outcome.quantity(GroutTop.TOP.name());
+    Optional<Figure> band = Optional.of(CarriedTop.BAND.name()).filter(outcome.answers()::containsKey)
+        .map(outcome::figure);
     return stickUp
         .map(up -> new Expectation(
             Phrase.of("{0}, from the top of casing", "{0}, desde la boca del ademe", what),
-            new Figure(top.plus(up), Scale.DEPTH), Optional.empty(), outcome))
-        .orElseGet(() -> new Expectation(what, new Figure(top, Scale.DEPTH), Optional.empty(), outcome));
+            new Figure(top.plus(up), Scale.DEPTH), band, outcome))
+        .orElseGet(() -> new Expectation(what, new Figure(top, Scale.DEPTH), band, outcome));
   }
 
   private static Optional<Length> readFromCasing(Fill fill, CasingString string) {

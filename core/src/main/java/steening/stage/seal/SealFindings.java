@@ -32,9 +32,11 @@ final class SealFindings {
       ChipsFindings.of(s).ifPresent(findings::add);
       findings.addAll(ChipsTiming.of(s));
       PlacingFindings.of(s).ifPresent(findings::add);
+      if (!Grouted.isDone(well)) findings.addAll(Standing.ofTremie(s));
     });
     Grouting grouting = well.get(Grouting.PART);
     findings.addAll(MixFindings.of(grouting));
+    ReturnFindings.of(well).ifPresent(findings::add);
     boolean mixed = grouting.recipe().isPresent() || grout.isBegun();
     if (mixed && !hasSet(well)) {
       CasingLoad.of(well).ifPresent(l -> findings.addAll(CasingLoadFindings.of(l, grout.isBegun())));

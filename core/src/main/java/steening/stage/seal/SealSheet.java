@@ -79,8 +79,8 @@ final class SealSheet {
 
   private static Sheet standing(Sheet sheet, Sealing sealing) {
     if (!sealing.grout().isBegun()) return sheet;
-    Sheet with = sheet;
-    Optional<Outcome> expected = sealing.expectedTop(sealing.grout().volume());
+    Sheet with = GroutTables.gallons(sheet, sealing);
+    Optional<Outcome> expected = Standing.expected(sealing);
     if (expected.isPresent()) {
       with = with.line(GroutTop.TOP.label(), sealing.seen(expected.get()), expected.get());
     }
@@ -96,6 +96,8 @@ final class SealSheet {
             .line(GroutTables.APPARENT, Filled.said(filled.get()), filled.get());
       }
     }
+    Optional<Falling> falling = Falling.of(sealing);
+    if (falling.isPresent()) with = falling.get().on(with);
     Optional<Outcome> needed = SealExpectations.stillNeeded(sealing);
     if (needed.isPresent()) {
       with = with.line(Phrase.of("bags still needed", "sacos que faltan"), needed.get().figure("bags"), needed.get());

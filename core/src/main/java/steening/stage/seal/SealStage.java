@@ -12,6 +12,9 @@ import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.stage.seal.placing.HoseVolume;
+import steening.stage.seal.placing.Tremie;
+import steening.stage.seal.placing.TremieFit;
 import steening.well.Fill;
 import steening.well.Well;
 
@@ -31,7 +34,8 @@ public final class SealStage implements Stage {
 
   @Override
   public List<Kind> kinds() {
-    return List.of(Chips.KIND, Chips.TAPE, GroutEntries.MIX, Readiness.KIND, GroutEntries.BATCH, GroutEntries.TAPE);
+    return List.of(
+        Chips.KIND, Chips.TAPE, GroutEntries.MIX, Readiness.KIND, Tremie.KIND, GroutEntries.BATCH, GroutEntries.TAPE);
   }
 
   @Override
@@ -39,7 +43,8 @@ public final class SealStage implements Stage {
     return List.of(
         AnnulusVolume.RECKONING, ChipsVolume.RECKONING, GroutMix.RECKONING, GroutVolume.RECKONING, GroutTop.RECKONING,
         FeetPerBag.RECKONING, GroutDilution.RECKONING, ChipsFall.RECKONING,
-        GroutLifts.RECKONING, UpliftHold.RECKONING);
+        GroutLifts.RECKONING, UpliftHold.RECKONING,
+        TremieFit.RECKONING, HoseVolume.RECKONING, GroutFall.RECKONING);
   }
 
   @Override
@@ -49,6 +54,7 @@ public final class SealStage implements Stage {
       case "chips-tape" -> Chips.sound(well, entry);
       case "grout-mix" -> GroutEntries.mix(well, entry);
       case "grout-ready" -> Readiness.fold(well, entry);
+      case "tremie" -> Tremie.fold(well, entry);
       case "grout-batch" -> GroutEntries.batch(well, entry);
       case "grout-tape" -> GroutEntries.sound(well, entry);
       default -> well;

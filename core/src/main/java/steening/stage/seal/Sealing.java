@@ -12,6 +12,8 @@ import steening.quantity.Scale;
 import steening.quantity.Volume;
 import steening.reckoning.Outcome;
 import steening.reckoning.Term;
+import steening.stage.seal.placing.HoseVolume;
+import steening.stage.seal.placing.Tremie;
 import steening.well.Fill;
 import steening.well.Plan;
 import steening.well.Well;
@@ -25,8 +27,8 @@ import steening.well.WellAnnulus;
  * @param top where the grout should end
  */
 record Sealing(
-    Annulus annulus, Plan plan, Fill chips, Fill grout, Grouting grouting, Recipe recipe, Length packTop,
-    Length bottom, Length top) {
+    Annulus annulus, Plan plan, Fill chips, Fill grout, Grouting grouting, Tremie tremie, Recipe recipe,
+    Length packTop, Length bottom, Length top) {
   private static final Phrase POURED = Phrase.of("chips poured", "pellets vertidos");
 
   /** None while it is not known where the grout would start. */
@@ -38,8 +40,8 @@ record Sealing(
     Length top = plan.length(Plan.GROUT_TOP).orElse(Length.ZERO);
     Fill chips = well.get(Fill.CHIPS);
     return Optional.of(new Sealing(
-        annulus, plan, chips, well.get(Fill.GROUT), well.get(Grouting.PART), Grouting.recipe(well),
-        packTop.get(), bottom(annulus, plan, chips, packTop.get()), top));
+        annulus, plan, chips, well.get(Fill.GROUT), well.get(Grouting.PART), well.get(Tremie.PART),
+        Grouting.recipe(well), packTop.get(), bottom(annulus, plan, chips, packTop.get()), top));
   }
 
   private static Length bottom(Annulus annulus, Plan plan, Fill chips, Length packTop) {
@@ -75,6 +77,25 @@ record Sealing(
   /** That place as a person would find it: grout that comes back runs off. */
   Figure seen(Outcome expectedTop) {
     return new Figure(((Length) expectedTop.quantity(GroutTop.TOP.name())).max(top), Scale.DEPTH);
+  }
+
+  /** What hose and tremie hold now: as somebody said with the last tape, else as they are long and wide. */
+  Optional<Term> held() {
+    Optional<Volume> said = grout.lastTag().filter(t -> t.bags() == grout.bags())
+        .flatMap(t -> grouting.beside(t.entry())).map(Grouting.Look::inHose);
+    Optional<Term> measured = tremie.held().map(o -> o.term(HoseVolume.HELD.name()));
+    if (said.isPresent() && measured.filter(m -> m.quantity().equals(said.get())).isEmpty()) {
+      return said.filter(v -> v.cubicMetres() > 0)
+          .map(v -> Term.given("H", HoseVolume.HELD.label(), Scale.LIQUID, v));
+    }
+    return measured;
+  }
+
+  /** What has got into the hole by now. */
+  Volume inHole() {
+    Volume held = held().map(h -> (Volume) h.quantity()).orElse(Volume.NONE);
+    Volume in = grout.volume().minus(held);
+    return in.cubicMetres() > 0 ? in : Volume.NONE;
   }
 
   /** What had got into the hole when a tape was read. */

@@ -27,7 +27,7 @@ import steening.reckoning.Term;
  * figures are held here to half a percent.
  */
 class OverrunTest {
-  private static final JobInSteps CHIPPED = JobInSteps.nothing()
+  static final JobInSteps CHIPPED = JobInSteps.nothing()
       .then("plan", "hole-diameter", "7.875 in", "hole-depth", "168 ft", "casing-outside", "4.5 in",
           "casing-wall", "0.214 in", "stick-up", "1.5 ft", "screen-top", "155 ft", "screen-bottom", "165 ft",
           "sump", "3 ft", "slot", "20 slot",
@@ -39,7 +39,7 @@ class OverrunTest {
   private static final JobInSteps EIGHT = batch(CHIPPED, 8);
   private static final JobInSteps NINE = batch(EIGHT, 1);
   private static final JobInSteps ELEVEN = batch(NINE, 2);
-  private static final JobInSteps TAGGED =
+  static final JobInSteps TAGGED =
       ELEVEN.then("grout-tape", "reading", "31 ft", "from", "ground", "after", "at-once", "in-hose", "6 gal");
 
   @Test
@@ -121,7 +121,7 @@ class OverrunTest {
     assertThat(EverydaySealTest.codes(half)).isEmpty();
   }
 
-  private static JobInSteps batch(JobInSteps job, int bags) {
+  static JobInSteps batch(JobInSteps job, int bags) {
     return job.then("grout-batch", "bags", "" + bags, "water", 24 * bags + " gal", "returns", "no");
   }
 }
