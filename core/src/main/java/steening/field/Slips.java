@@ -35,11 +35,11 @@ final class Slips {
     return number.startsWith("-") ? number.substring(1) : "-" + number;
   }
 
-  /** The reader's own unit, the other system's, then the rest of those that crews read; slots for slots only. */
+  /** The reader's own unit, the other system's, then the rest of those that crews read; slots for slots, miles for what is far. */
   private static List<Unit> units(Scale scale, Reader reader) {
     List<Unit> units = new ArrayList<>(List.of(scale.of(reader), scale.us(), scale.metric()));
     for (Scale other : Scale.values()) {
-      boolean fits = other.dimension() == scale.dimension() && other != Scale.SLOT;
+      boolean fits = other.dimension() == scale.dimension() && other != Scale.SLOT && other != Scale.FAR;
       if (fits) units.addAll(List.of(other.us(), other.metric()));
     }
     return units.stream().distinct().toList();

@@ -18,9 +18,10 @@ import steening.reckoning.Term;
  * Accuracy: × or ÷ 3 (common practice, no source).
  */
 final class SandYield {
-  static final QuantityField THICKNESS = QuantityField.of(
+  static final QuantityField SAND = QuantityField.of(
           "thickness", Scale.DEPTH, Phrase.of("thickness of the sand", "espesor de la arena"), "20 ft", "6 m")
-      .between("0.1 ft", "5000 ft").usually("1 ft", "500 ft").optional();
+      .between("0.1 ft", "5000 ft").usually("1 ft", "500 ft");
+  static final QuantityField THICKNESS = SAND.optional();
   static final ChoiceField AQUIFER = ChoiceField.of(
           "aquifer", Phrase.of("aquifer", "acuífero"),
           ChoiceField.option("confined", "confined", "confinado"),
@@ -40,7 +41,7 @@ final class SandYield {
       "Taken as confined; unconfined, the specific capacity would be a third more.",
       "Se toma como confinado; si es libre, la capacidad específica sería un tercio mayor.");
 
-  private static final double THREEFOLD = 3;
+  static final double THREEFOLD = 3;
 
   /** T / 2000 in gpd/ft and gpm/ft, as a ratio of like units: minutes in a day over the factor. */
   private static final double CONFINED = 1440.0 / 2000;
@@ -51,9 +52,13 @@ final class SandYield {
 
   static Outcome added(Outcome outcome, Term conductivity, Inputs inputs) {
     if (inputs.find(THICKNESS).isEmpty()) return outcome;
+    return added(outcome, conductivity, inputs.given("b", THICKNESS), inputs);
+  }
+
+  static Outcome added(Outcome outcome, Term conductivity, Term thickness, Inputs inputs) {
     Term transmissivity = Coefficient.giving(Scale.TRANSMISSIVITY, 1).of(Scale.CONDUCTIVITY).of(Scale.DEPTH).term()
         .times(conductivity)
-        .times(inputs.given("b", THICKNESS))
+        .times(thickness)
         .named("T", TRANSMISSIVITY.label(), TRANSMISSIVITY.scale());
     boolean unconfined = inputs.find(AQUIFER).map(o -> o.code().equals("unconfined")).orElse(false);
     Term capacity = Coefficient.giving(Scale.SPECIFIC_CAPACITY, unconfined ? UNCONFINED : CONFINED)

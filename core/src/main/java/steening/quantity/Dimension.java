@@ -24,6 +24,8 @@ public enum Dimension {
   KINEMATIC_VISCOSITY("kinematic viscosity"),
   POWER("power"),
   ANGLE("angle"),
+  MONEY("money"),
+  MONEY_PER_LENGTH("money per length"),
   /** A share, a ratio, a count: a pure number. */
   NUMBER("number");
 

@@ -23,7 +23,8 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
     Unit unit = scale.of(reader);
     if (unit == Unit.SLOT) return fixed(Unit.INCH, 3) + " in (" + Decimal.upTo(quantity.in(unit), 0) + " slot)";
     String number = number(reader);
-    return unit == Unit.ONE ? number : number + " " + unit.printed();
+    if (unit == Unit.ONE) return number;
+    return isMoney() ? money(number, unit) : number + " " + unit.printed();
   }
 
   /** Without the unit. Inches that are whole sixteenths are written as the trade writes them: {@code 7 7/8}. */
@@ -33,6 +34,16 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
     if (scale == Scale.GRAIN || scale == Scale.CONDUCTIVITY) return Decimal.significant(quantity.in(unit), 3);
     if (scale == Scale.SLOT) return fixed(unit, SLOT_DECIMALS);
     return scale == Scale.DIAMETER && unit == Unit.INCH ? inches() : fixed(unit, unit.decimals());
+  }
+
+  private boolean isMoney() {
+    return scale == Scale.MONEY || scale == Scale.PRICE;
+  }
+
+  /** The sign stands before the number: {@code $28.00/ft}. */
+  private static String money(String number, Unit unit) {
+    String rest = unit.printed().substring(Unit.DOLLAR.symbol().length());
+    return number.startsWith("-") ? "-$" + number.substring(1) + rest : "$" + number + rest;
   }
 
   private String inches() {

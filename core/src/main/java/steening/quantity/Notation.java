@@ -6,8 +6,8 @@ import java.util.Optional;
 /**
  * The trade's way of writing amounts, read: {@code 57' 3"}, {@code 57' 3 1/2"}, {@code 57.25 ft}, {@code 57 3} (feet
  * and inches, where a bare number is feet), {@code 7 7/8 in}, {@code 7-7/8"}, {@code .020 in}, {@code 20 slot},
- * {@code 17.45 m}, {@code 28 gpm}, {@code 9.5 lb/gal}. A comma is never read: it means different things to different
- * hands, so whoever asks must ask back.
+ * {@code 17.45 m}, {@code 28 gpm}, {@code 9.5 lb/gal}, {@code $28/ft}. A comma is never read: it means
+ * different things to different hands, so whoever asks must ask back.
  */
 public final class Notation {
   /** What keyboards and printed pages write, and the plain characters it stands for. */
@@ -37,7 +37,7 @@ public final class Notation {
    */
   public static Optional<Typed> read(String typed, Unit bare) {
     String kept = typed.trim();
-    String text = plain(kept);
+    String text = money(plain(kept));
     if (bare.dimension() == Dimension.LENGTH) {
       Optional<BigDecimal> inches = FeetAndInches.read(text, bare == Unit.FOOT);
       if (inches.isPresent()) {
@@ -71,6 +71,14 @@ public final class Notation {
     } catch (IllegalArgumentException tooLarge) {
       return Optional.empty();
     }
+  }
+
+  /** The sign of money stands before the number on paper, and after it here: {@code $28/ft} is {@code 28 $/ft}. */
+  private static String money(String text) {
+    if (!text.startsWith(Unit.DOLLAR.symbol())) return text;
+    String rest = text.substring(Unit.DOLLAR.symbol().length()).trim();
+    int slash = rest.indexOf('/');
+    return slash < 0 ? rest + " $" : rest.substring(0, slash).trim() + " $" + rest.substring(slash);
   }
 
   private static String plain(String text) {

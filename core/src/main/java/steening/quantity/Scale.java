@@ -10,6 +10,8 @@ public enum Scale {
   /** Sizes of grains and sieves are read in millimetres everywhere. */
   GRAIN(Unit.MILLIMETRE, Unit.MILLIMETRE),
   DISTANCE(Unit.FOOT, Unit.METRE),
+  /** To a neighbour's well. */
+  FAR(Unit.MILE, Unit.KILOMETRE),
   AREA(Unit.SQUARE_FOOT, Unit.SQUARE_METRE),
   VOLUME(Unit.CUBIC_FOOT, Unit.CUBIC_METRE),
   LIQUID(Unit.GALLON, Unit.LITRE),
@@ -40,6 +42,8 @@ public enum Scale {
   FUNNEL(Unit.FUNNEL_SECOND, Unit.FUNNEL_SECOND),
   POWER(Unit.HORSEPOWER, Unit.KILOWATT),
   COORDINATE(Unit.DEGREE, Unit.DEGREE),
+  MONEY(Unit.DOLLAR, Unit.DOLLAR),
+  PRICE(Unit.DOLLAR_PER_FOOT, Unit.DOLLAR_PER_METRE),
   SHARE(Unit.PERCENT, Unit.PERCENT),
   NUMBER(Unit.ONE, Unit.ONE);
 

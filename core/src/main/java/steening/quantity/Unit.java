@@ -79,6 +79,10 @@ public enum Unit {
   HORSEPOWER(Dimension.POWER, "hp", 550 * 0.3048 * 0.45359237 * 9.80665, 2),
   KILOWATT(Dimension.POWER, "kW", 1000, 2),
   DEGREE(Dimension.ANGLE, "°", 1, 5, "deg"),
+  /** Of whatever country: dollars and pesos share the sign. */
+  DOLLAR(Dimension.MONEY, "$", 1, 0, "dollars", "pesos"),
+  DOLLAR_PER_FOOT(Dimension.MONEY_PER_LENGTH, "$/ft", 1 / 0.3048, 2),
+  DOLLAR_PER_METRE(Dimension.MONEY_PER_LENGTH, "$/m", 1, 2),
   PERCENT(Dimension.NUMBER, "%", 0.01, 1, "percent", "por ciento"),
   ONE(Dimension.NUMBER, "", 1, 2);
 

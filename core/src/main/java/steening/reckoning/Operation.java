@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import steening.language.UnitSystem;
 import steening.number.Elementary;
+import steening.number.StudentT;
 
 /** What a formula does to one or two terms, and how tightly it binds when written. */
 enum Operation {
@@ -15,6 +16,8 @@ enum Operation {
   SQUARE_ROOT(5, "√", (a, b) -> Elementary.sqrt(a)),
   LOG_10(5, "log", (a, b) -> Elementary.log10(a)),
   ROUND_UP(5, "up", (a, b) -> roundUp(a)),
+  /** The chance of more than t by Student's distribution, with so many degrees of freedom. */
+  TAIL(5, "tail", Operation::tail),
   MOST(5, "max", Math::max),
   LEAST(5, "min", Math::min);
 
@@ -46,6 +49,10 @@ enum Operation {
 
   private static double power(double base, double exponent) {
     return exponent == 2 ? base * base : Elementary.pow(base, exponent);
+  }
+
+  private static double tail(double t, double degrees) {
+    return StudentT.tail(t, (int) Math.max(1, Math.floor(degrees)));
   }
 
   private static double roundUp(double value) {

@@ -108,6 +108,11 @@ public final class Term {
     return Operation.LOG_10.of(this);
   }
 
+  /** The chance of more than this by Student's t distribution. */
+  public Term tail(Term degrees) {
+    return Operation.TAIL.of(this, degrees);
+  }
+
   public Term roundedUp() {
     return Operation.ROUND_UP.of(this);
   }

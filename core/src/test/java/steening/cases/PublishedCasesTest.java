@@ -19,6 +19,10 @@ import steening.reckoning.Reckoning;
 class PublishedCasesTest {
   /** Reckonings for which no published value was found, and what holds them instead. */
   private static final Map<String, String> UNPUBLISHED = Map.of(
+      "sand-forecast", "Student's t is held by its tables; the rest by a scenario worked by hand",
+      "sand-ahead", "Bayes' rule; held by a scenario worked by hand",
+      "next-feet-cost", "a product and an expected value; held by scenarios worked by hand",
+      "sand-yield", "the end of grain-size-conductivity by itself; held by a scenario worked by hand",
       "pack-tape", "geometry of pack-volume turned round; held by scenarios worked by hand",
       "grout-top", "geometry of grout-volume turned round; held by scenarios worked by hand",
       "bags-left", "nobody publishes what ground usually takes; held by hand and by 2,000 invented wells",

@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
  * Works a printed formula out from its text alone, as a person with a pencil would; knows nothing of terms. A number is
  * worth what its digits leave open: of seven figures, half a unit of the seventh either way.
  *
- * <p>Reads numbers, symbols, + − × / ^ ² √( ) log( ) up( ) max( ; ) min( ; ) and brackets.
+ * <p>Reads numbers, symbols, + − × / ^ ² √( ) log( ) up( ) tail( ; ) max( ; ) min( ; ) and brackets.
  */
 final class Pencil {
   private static final int FIGURES = 7;
@@ -114,6 +114,7 @@ final class Pencil {
       return switch (word) {
         case "log" -> argument().map(Math::log10);
         case "up" -> argument().map(Math::ceil);
+        case "tail" -> pair(Pencil::tail);
         case "max" -> pair(Math::max);
         case "min" -> pair(Math::min);
         default -> throw lost();
@@ -143,6 +144,23 @@ final class Pencil {
     Span first = sum();
     if (!take(';')) throw lost();
     return closed(first.with(sum(), operation));
+  }
+
+  /** Student's t, by adding up narrow strips of its density over t = √ν tan θ; far from how the program does it. */
+  private static double tail(double t, double degrees) {
+    double nu = Math.rint(degrees);
+    return 0.5 - strips(Math.atan(t / Math.sqrt(nu)), nu - 1) / (2 * strips(Math.PI / 2, nu - 1));
+  }
+
+  /** By Simpson's rule. */
+  private static double strips(double end, double power) {
+    int strips = 400;
+    double sum = 0;
+    for (int i = 0; i <= strips; i++) {
+      int weight = i == 0 || i == strips ? 1 : i % 2 == 0 ? 2 : 4;
+      sum += weight * Math.pow(Math.cos(i * end / strips), power);
+    }
+    return sum * end / strips / 3;
   }
 
   private Span closed(Span span) {

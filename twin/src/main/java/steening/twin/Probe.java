@@ -5,6 +5,7 @@ import org.teavm.jso.JSExport;
 import steening.journal.Moment;
 import steening.number.Decimal;
 import steening.number.Elementary;
+import steening.number.StudentT;
 
 /**
  * Questions to the packages at the bottom of the core, one a line, and their answers, one a line. Doubles come and go
@@ -36,6 +37,8 @@ public final class Probe {
         case "exp" -> bits(Elementary.exp(number(words[1])));
         case "sqrt" -> bits(Elementary.sqrt(number(words[1])));
         case "pow" -> bits(Elementary.pow(number(words[1]), number(words[2])));
+        case "tail" -> bits(StudentT.tail(number(words[1]), Integer.parseInt(words[2])));
+        case "exceeded" -> bits(StudentT.exceeded(number(words[1]), Integer.parseInt(words[2])));
         case "moment" -> clock(Moment.parse(words[1]));
         case "instant" -> clock(new Moment(Long.parseLong(words[1]), Integer.parseInt(words[2])));
         // known to differ: shows that the comparison would see it

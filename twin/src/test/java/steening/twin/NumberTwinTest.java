@@ -79,6 +79,21 @@ class NumberTwinTest {
   }
 
   @Test
+  void studentsDistributionAgreesToTheLastBit() {
+    List<String> questions = new ArrayList<>();
+    for (int i = 0; i < MANY; i++) {
+      int degrees = 1 + random.nextInt(40);
+      questions.add("tail " + bits(random.nextDouble() * 24 - 8) + " " + degrees);
+      questions.add("exceeded " + bits(0.001 + random.nextDouble() * 0.4) + " " + degrees);
+    }
+    for (double odd : new double[] {0, -0.0, 1e9, Double.NaN, Double.POSITIVE_INFINITY, Double.MIN_VALUE}) {
+      questions.add("tail " + bits(odd) + " 4");
+    }
+    questions.add("tail " + bits(1) + " 0");
+    assertAlike(questions);
+  }
+
+  @Test
   void momentsAreReadAndWrittenAlike() {
     List<String> questions = new ArrayList<>(List.of(
         "moment 2026-02-29T10:00Z", "moment 2026-05-06T24:00Z", "moment yesterday"));

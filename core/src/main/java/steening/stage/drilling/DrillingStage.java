@@ -4,7 +4,10 @@ import java.util.List;
 import steening.field.Kind;
 import steening.finding.Expectation;
 import steening.finding.Finding;
+import steening.ground.GoingOn;
 import steening.ground.GrainSizeConductivity;
+import steening.ground.RoughYield;
+import steening.ground.SandAhead;
 import steening.ground.SieveCurve;
 import steening.ground.SoilName;
 import steening.ground.WentworthGrade;
@@ -56,7 +59,8 @@ public final class DrillingStage implements Stage {
     return List.of(
         HoleVolume.RECKONING, UpHoleVelocity.RECKONING, CuttingsLag.RECKONING, PitVolume.RECKONING, RodTally.RECKONING,
         MudMakeUp.RECKONING, MudPumpOutput.RECKONING, ArtesianBalance.RECKONING, WeightingUp.RECKONING,
-        SieveCurve.RECKONING, GrainSizeConductivity.RECKONING, SoilName.RECKONING, WentworthGrade.RECKONING);
+        SieveCurve.RECKONING, GrainSizeConductivity.RECKONING, SoilName.RECKONING, WentworthGrade.RECKONING,
+        SandAhead.RECKONING, GoingOn.RECKONING, RoughYield.RECKONING);
   }
 
   @Override

@@ -1,12 +1,15 @@
 package steening.stage.site;
 
+import java.util.ArrayList;
 import java.util.List;
 import steening.field.Kind;
 import steening.finding.Finding;
+import steening.ground.SandForecast;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.quantity.Length;
+import steening.reckoning.Reckoning;
 import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
@@ -29,7 +32,14 @@ public final class SiteStage implements Stage {
 
   @Override
   public List<Kind> kinds() {
-    return List.of(SiteEntries.ENQUIRY, SiteEntries.SITE, SiteEntries.SETBACK);
+    return List.of(
+        SiteEntries.ENQUIRY, SiteEntries.SITE, NeighbourEntries.NEIGHBOUR, NeighbourEntries.FORECAST,
+        SiteEntries.SETBACK);
+  }
+
+  @Override
+  public List<Reckoning> reckonings() {
+    return List.of(SandForecast.RECKONING);
   }
 
   @Override
@@ -38,6 +48,9 @@ public final class SiteStage implements Stage {
     String kind = entry.kind();
     if (kind.equals(SiteEntries.ENQUIRY.name())) return well.with(Site.PART, site.asked(SiteEntries.enquiry(entry)));
     if (kind.equals(SiteEntries.SITE.name())) return well.with(Site.PART, site.at(SiteEntries.place(entry)));
+    if (kind.equals(NeighbourEntries.NEIGHBOUR.name()) || kind.equals(NeighbourEntries.FORECAST.name())) {
+      return NeighbourEntries.fold(well, entry);
+    }
     Body body = entry.body();
     Setbacks.Setback setback = new Setbacks.Setback(
         Hazard.of(Hazard.FIELD.text(body).orElse("")),
@@ -51,7 +64,9 @@ public final class SiteStage implements Stage {
 
   @Override
   public List<Finding> findings(Well well) {
-    return SiteFindings.of(well);
+    List<Finding> findings = new ArrayList<>(SiteFindings.of(well));
+    findings.addAll(NeighbourFindings.of(well));
+    return findings;
   }
 
   @Override
@@ -72,6 +87,6 @@ public final class SiteStage implements Stage {
 
   @Override
   public Sheet sheet(Well well) {
-    return SiteSheet.of(well);
+    return NeighbourSheet.on(SiteSheet.of(well), well);
   }
 }
