@@ -8,7 +8,7 @@ import steening.quantity.Quantity;
 
 /** How deep the sands are thought to be, where somebody said so: by a map, or by those who drilled around here. */
 public record Forecast(List<Sand> sands) {
-  public static final Part<Forecast> PART = new Part<>("forecast", new Forecast(List.of()));
+  public static final Part<Forecast> PART = Part.ofJob("forecast", new Forecast(List.of()));
 
   public Forecast {
     sands = List.copyOf(sands);

@@ -11,7 +11,7 @@ import steening.quantity.Scale;
 
 /** What the neighbours' logs say, sand by sand. Of one sand in one well, what was written last holds. */
 public record Neighbours(List<Log> logs) {
-  public static final Part<Neighbours> PART = new Part<>("neighbours", new Neighbours(List.of()));
+  public static final Part<Neighbours> PART = Part.ofJob("neighbours", new Neighbours(List.of()));
 
   /** How far a neighbour's well is. */
   public static final QuantityField DISTANCE = QuantityField.of(
