@@ -18,20 +18,22 @@ import steening.reckoning.Reckoning;
 /** The reckonings against what others have published. The sources stand in the files, row by row. */
 class PublishedCasesTest {
   /** Reckonings for which no published value was found, and what holds them instead. */
-  private static final Map<String, String> UNPUBLISHED = Map.of(
-      "sand-forecast", "Student's t is held by its tables; the rest by a scenario worked by hand",
-      "sand-ahead", "Bayes' rule; held by a scenario worked by hand",
-      "next-feet-cost", "a product and an expected value; held by scenarios worked by hand",
-      "sand-yield", "the end of grain-size-conductivity by itself; held by a scenario worked by hand",
-      "pack-tape", "geometry of pack-volume turned round; held by scenarios worked by hand",
-      "grout-top", "geometry of grout-volume turned round; held by scenarios worked by hand",
-      "bags-left", "nobody publishes what ground usually takes; held by hand and by 2,000 invented wells",
-      "chips-fall", "a drag estimate; held by hand and by the 1 ft/s that is remembered for it",
-      "tremie-fit", "a difference of diameters; held by scenarios worked by hand",
-      "grout-fall", "a share of a length; its limit is common practice; held by scenarios worked by hand",
-      "chips-volume", "the same as pack-volume with another bag; held by scenarios worked by hand",
-      "mud-make-up", "a dose times a volume; held by the barrel of test mud and scenarios worked by hand",
-      "casing-storage-time", "a formula from a handbook without a worked example; held by scenarios worked by hand");
+  private static final Map<String, String> UNPUBLISHED = Map.ofEntries(
+      Map.entry("sand-forecast", "Student's t is held by its tables; the rest by a scenario worked by hand"),
+      Map.entry("sand-ahead", "Bayes' rule; held by a scenario worked by hand"),
+      Map.entry("next-feet-cost", "a product and an expected value; held by scenarios worked by hand"),
+      Map.entry("sand-yield", "the end of grain-size-conductivity by itself; held by a scenario worked by hand"),
+      Map.entry("pack-tape", "geometry of pack-volume turned round; held by scenarios worked by hand"),
+      Map.entry("grout-top", "geometry of grout-volume turned round; held by scenarios worked by hand"),
+      Map.entry("bags-left", "nobody publishes what ground usually takes; held by hand and by 2,000 invented wells"),
+      Map.entry("chips-fall", "a drag estimate; held by hand and by the 1 ft/s that is remembered for it"),
+      Map.entry("tremie-fit", "a difference of diameters; held by scenarios worked by hand"),
+      Map.entry("grout-fall", "a share of a length; its limit is common practice; held by scenarios worked by hand"),
+      Map.entry("chips-volume", "the same as pack-volume with another bag; held by scenarios worked by hand"),
+      Map.entry("mud-make-up", "a dose times a volume; held by the barrel of test mud and scenarios worked by hand"),
+      Map.entry(
+          "casing-storage-time",
+          "a formula from a handbook without a worked example; held by scenarios worked by hand"));
 
   @TestFactory
   Stream<DynamicTest> everyValueIsAnsweredWithinItsTolerance() {
