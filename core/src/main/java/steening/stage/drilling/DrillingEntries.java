@@ -15,7 +15,7 @@ import steening.well.Material;
 
 /** What is written down while drilling. Depths are below ground. */
 public final class DrillingEntries {
-  static final QuantityField BIT =
+  public static final QuantityField BIT =
       amount("bit", Scale.DIAMETER, "bit diameter", "diámetro de la barrena", "7 7/8 in", "200 mm")
           .between("1 in", "60 in").usually("4 in", "16 in");
   public static final QuantityField ROD =
@@ -25,38 +25,40 @@ public final class DrillingEntries {
       amount("pump-rate", Scale.FLOW, "mud pump rate", "gasto de la bomba de lodos", "110 gpm", "7 L/s")
           .between("1 gpm", "3000 gpm").usually("20 gpm", "500 gpm");
   /** A fall of the pit says how much mud is lost only where its area is known. */
-  static final QuantityField PIT_AREA =
+  public static final QuantityField PIT_AREA =
       amount("pit-area", Scale.AREA, "mud pit, length times width", "fosa de lodos, largo por ancho", "40 ft2", "4 m2")
           .between("1 ft2", "10000 ft2").usually("8 ft2", "1000 ft2").optional();
-  static final Kind DRILLING =
+  public static final Kind DRILLING =
       Kind.of("drilling", Phrase.of("Rig set up", "Equipo instalado"), BIT, ROD, PUMP_RATE, PIT_AREA);
 
-  static final CountField ROD_NUMBER = CountField.of("number", Phrase.of("rod number", "número de tubo"), 1, 999)
+  public static final CountField ROD_NUMBER = CountField.of("number", Phrase.of("rod number", "número de tubo"), 1, 999)
       .usuallyUpTo(60);
   public static final QuantityField ROD_LENGTH =
       amount("length", Scale.DEPTH, "rod length", "longitud del tubo", "20 ft", "6.1 m")
           .between("0.5 ft", "60 ft").usually("4 ft", "32 ft");
   public static final QuantityField ROD_DEPTH =
       depth("depth", "hole depth after this rod", "profundidad después de este tubo");
-  static final Kind ROD_DOWN =
+  public static final Kind ROD_DOWN =
       Kind.of("rod", Phrase.of("Rod drilled down", "Tubo perforado"), ROD_NUMBER, ROD_LENGTH, ROD_DEPTH)
           .carrying(ROD_LENGTH);
 
-  static final QuantityField HOLE_FROM = depth("from", "from", "desde");
+  public static final QuantityField HOLE_FROM = depth("from", "from", "desde");
   public static final QuantityField HOLE_TO = depth("to", "to", "hasta");
   public static final QuantityField HOLE_DIAMETER =
       amount("diameter", Scale.DIAMETER, "hole diameter", "diámetro del barreno", "7 7/8 in", "200 mm")
           .between("1 in", "60 in").usually("4 in", "16 in");
-  static final Kind HOLE =
+  public static final Kind HOLE =
       Kind.of("hole", Phrase.of("Hole drilled", "Barreno perforado"), HOLE_FROM, HOLE_TO, HOLE_DIAMETER);
 
   public static final QuantityField MUD_WEIGHT =
       amount("weight", Scale.DENSITY, "mud weight", "densidad del lodo", "8.8 lb/gal", "1055 kg/m3")
           .between("7 lb/gal", "22 lb/gal").usually("8.3 lb/gal", "12 lb/gal");
-  static final QuantityField MUD_FUNNEL = amount("funnel", Scale.FUNNEL, "Marsh funnel", "embudo Marsh", "38", "38")
-      .between("20 s/qt", "500 s/qt").usually("26 s/qt", "100 s/qt").optional();
-  static final QuantityField MUD_SAND = amount("sand", Scale.SHARE, "sand content", "contenido de arena", "1 %", "1 %")
-      .between("0 %", "60 %").usually("0 %", "15 %").optional();
+  public static final QuantityField MUD_FUNNEL =
+      amount("funnel", Scale.FUNNEL, "Marsh funnel", "embudo Marsh", "38", "38")
+          .between("20 s/qt", "500 s/qt").usually("26 s/qt", "100 s/qt").optional();
+  public static final QuantityField MUD_SAND =
+      amount("sand", Scale.SHARE, "sand content", "contenido de arena", "1 %", "1 %")
+          .between("0 %", "60 %").usually("0 %", "15 %").optional();
   public static final QuantityField PIT_DROP = amount(
           "pit-drop", Scale.DIAMETER, "fall of the mud pit since the last reading",
           "descenso de la fosa desde la última lectura", "2 in", "50 mm")
@@ -65,47 +67,47 @@ public final class DrillingEntries {
           "pit-rise", Scale.DIAMETER, "rise of the mud pit since the last reading",
           "ascenso de la fosa desde la última lectura", "3 in", "75 mm")
       .between("0 in", "120 in").usually("0 in", "12 in").optional();
-  static final ChoiceField FLOWS =
+  public static final ChoiceField FLOWS =
       yesOrNo("flow-with-pump-off", "flow with the pump off", "fluye con la bomba parada");
   public static final QuantityField HEAD = amount(
           "head", Scale.DEPTH, "head of the aquifer above ground", "carga del acuífero sobre el terreno", "12 ft",
           "3.5 m")
       .between("0 ft", "1000 ft").usually("0 ft", "60 ft");
-  static final QuantityField MUD_HEAD =
+  public static final QuantityField MUD_HEAD =
       HEAD.labelled("head of the aquifer above ground, if known", "carga sobre el terreno, si se conoce").optional();
-  static final Kind MUD = Kind.of(
+  public static final Kind MUD = Kind.of(
       "mud", Phrase.of("Mud checked", "Lodo revisado"), MUD_WEIGHT, MUD_FUNNEL, MUD_SAND, PIT_DROP, PIT_RISE, FLOWS,
       MUD_HEAD);
 
-  static final QuantityField BIT_DEPTH =
+  public static final QuantityField BIT_DEPTH =
       depth("bit-depth", "bit depth when caught", "profundidad de la barrena al tomarlos");
   public static final QuantityField PENETRATION = amount(
           "penetration", Scale.PENETRATION, "penetration rate", "velocidad de avance", "30 ft/h", "9 m/h")
       .between("0 ft/h", "2000 ft/h").usually("1 ft/h", "300 ft/h").optional();
-  static final TextField CUTTINGS_DESCRIPTION =
+  public static final TextField CUTTINGS_DESCRIPTION =
       TextField.of("description", Phrase.of("what they are", "qué son"), "gray sand, fine").optional();
-  static final Kind CUTTINGS = Kind.of(
+  public static final Kind CUTTINGS = Kind.of(
           "cuttings", Phrase.of("Cuttings caught", "Recortes tomados"), BIT_DEPTH, PENETRATION, CUTTINGS_DESCRIPTION)
       .carrying(PENETRATION);
 
-  static final QuantityField LOG_FROM = HOLE_FROM;
-  static final QuantityField LOG_TO = HOLE_TO;
-  static final ChoiceField LOG_MATERIAL =
+  public static final QuantityField LOG_FROM = HOLE_FROM;
+  public static final QuantityField LOG_TO = HOLE_TO;
+  public static final ChoiceField LOG_MATERIAL =
       ChoiceField.of("material", Phrase.of("material", "material"), materials().toArray(ChoiceField.Option[]::new));
-  static final TextField LOG_COLOUR = TextField.of("colour", Phrase.of("colour", "color"), "gray").optional();
-  static final ChoiceField LOG_WATER = yesOrNo("water", "water-bearing", "con agua");
-  static final TextField LOG_DESCRIPTION =
+  public static final TextField LOG_COLOUR = TextField.of("colour", Phrase.of("colour", "color"), "gray").optional();
+  public static final ChoiceField LOG_WATER = yesOrNo("water", "water-bearing", "con agua");
+  public static final TextField LOG_DESCRIPTION =
       TextField.of("description", Phrase.of("in your own words", "en sus palabras"), "clean, washed three times")
           .optional();
-  static final Kind LOG = Kind.of(
+  public static final Kind LOG = Kind.of(
       "log", Phrase.of("Driller's log", "Registro de perforación"), LOG_FROM, LOG_TO, LOG_MATERIAL, LOG_COLOUR,
       LOG_WATER, LOG_DESCRIPTION);
 
-  static final Kind SIEVE = Kind.of(
+  public static final Kind SIEVE = Kind.of(
           "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), LOG_FROM, LOG_TO, Sieves.OPENINGS, Sieves.FINER)
       .carrying(Sieves.OPENINGS);
 
-  static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE, MovingOver.KIND);
+  public static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE, MovingOver.KIND);
 
   private DrillingEntries() {}
 

@@ -18,6 +18,7 @@ import steening.stage.drilling.hole.RodFindings;
 import steening.stage.drilling.log.CuttingsFindings;
 import steening.stage.drilling.log.LogFindings;
 import steening.stage.drilling.sieve.SieveFindings;
+import steening.stage.drilling.trouble.TroubleFindings;
 import steening.well.Well;
 
 /** Where the drilling is not as expected. */
@@ -35,6 +36,7 @@ public final class DrillingFindings {
     findings.addAll(MudFindings.of(well));
     findings.addAll(SieveFindings.of(well));
     findings.addAll(CuttingsFindings.of(well));
+    findings.addAll(TroubleFindings.of(well));
     return findings;
   }
 

@@ -12,6 +12,7 @@ import steening.quantity.Length;
 import steening.quantity.Measure;
 import steening.stage.drilling.hole.MovingOver;
 import steening.stage.drilling.sieve.Sieved;
+import steening.stage.drilling.trouble.TroubleFold;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Material;
@@ -33,7 +34,7 @@ public final class DrillingFold {
       case "log" -> log(well, entry);
       case "sieve" -> sieve(well, entry);
       case "moved-over" -> MovingOver.fold(well, entry);
-      default -> well;
+      default -> TroubleFold.fold(well, entry);
     };
   }
 

@@ -19,6 +19,7 @@ import steening.stage.drilling.fluid.UpHoleVelocity;
 import steening.stage.drilling.hole.HoleVolume;
 import steening.stage.drilling.log.CuttingsLag;
 import steening.stage.drilling.sieve.SieveSheet;
+import steening.stage.drilling.trouble.TroubleSheet;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Stratum;
@@ -39,7 +40,7 @@ final class DrillingSheet {
     Hole hole = well.get(Hole.PART);
     Sheet sheet = volumes(circulation(Sheet.EMPTY, drilling, hole.depth().max(drilling.rodDepth())), hole);
     Sheet logged = log(FluidSheet.on(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART), LOG);
-    Sheet sieved = SieveSheet.on(logged, well);
+    Sheet sieved = TroubleSheet.on(SieveSheet.on(logged, well), well);
     for (Well earlier : well.earlier()) {
       Phrase title = Phrase.of(
           "Driller's log of hole {0}", "Registro de perforación del barreno {0}", Integer.toString(earlier.number()));

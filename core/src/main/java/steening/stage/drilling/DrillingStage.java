@@ -1,6 +1,7 @@
 package steening.stage.drilling;
 
 import java.util.List;
+import java.util.stream.Stream;
 import steening.field.Kind;
 import steening.finding.Expectation;
 import steening.finding.Finding;
@@ -29,6 +30,11 @@ import steening.stage.drilling.hole.HoleFindings;
 import steening.stage.drilling.hole.HoleVolume;
 import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
+import steening.stage.drilling.trouble.CirculationLoss;
+import steening.stage.drilling.trouble.FishOrRedrill;
+import steening.stage.drilling.trouble.FishTop;
+import steening.stage.drilling.trouble.HoleFill;
+import steening.stage.drilling.trouble.TroubleEntries;
 import steening.well.CasingString;
 import steening.well.GroundLog;
 import steening.well.Hole;
@@ -51,7 +57,7 @@ public final class DrillingStage implements Stage {
 
   @Override
   public List<Kind> kinds() {
-    return DrillingEntries.ALL;
+    return Stream.concat(DrillingEntries.ALL.stream(), TroubleEntries.ALL.stream()).toList();
   }
 
   @Override
@@ -60,7 +66,8 @@ public final class DrillingStage implements Stage {
         HoleVolume.RECKONING, UpHoleVelocity.RECKONING, CuttingsLag.RECKONING, PitVolume.RECKONING, RodTally.RECKONING,
         MudMakeUp.RECKONING, MudPumpOutput.RECKONING, ArtesianBalance.RECKONING, WeightingUp.RECKONING,
         SieveCurve.RECKONING, GrainSizeConductivity.RECKONING, SoilName.RECKONING, WentworthGrade.RECKONING,
-        SandAhead.RECKONING, GoingOn.RECKONING, RoughYield.RECKONING);
+        SandAhead.RECKONING, GoingOn.RECKONING, RoughYield.RECKONING,
+        CirculationLoss.RECKONING, HoleFill.RECKONING, FishTop.RECKONING, FishOrRedrill.RECKONING);
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import steening.finding.Finding;
 import steening.well.Fill;
+import steening.well.Losses;
 import steening.well.Well;
 
 /** Where the pack is not as expected. */
@@ -17,11 +18,11 @@ final class PackFindings {
     List<Finding> findings = new ArrayList<>();
     pack.aside().forEach(s -> findings.add(TapeFindings.adrift(s)));
     if (!sealed) TapeFindings.untagged(pack).ifPresent(findings::add);
-    Pouring.of(well).ifPresent(p -> findings.addAll(of(p, sealed)));
+    Pouring.of(well).ifPresent(p -> findings.addAll(of(p, sealed, well.get(Losses.PART))));
     return findings;
   }
 
-  private static List<Finding> of(Pouring pouring, boolean sealed) {
+  private static List<Finding> of(Pouring pouring, boolean sealed, Losses losses) {
     List<Finding> findings = new ArrayList<>();
     Optional<Finding> miscounted = BagFindings.count(pouring);
     miscounted.ifPresent(findings::add);
@@ -34,7 +35,7 @@ final class PackFindings {
     Optional<Finding> bridge = Bridge.finding(pouring);
     bridge.ifPresent(findings::add);
     if (bridge.isPresent()) return findings;
-    if (odd.isEmpty()) Washout.finding(pouring).ifPresent(findings::add);
+    if (odd.isEmpty()) Washout.finding(pouring, losses).ifPresent(findings::add);
     HeightFindings.finding(pouring, sealed).ifPresent(findings::add);
     if (!sealed && odd.isEmpty()) TruckFindings.finding(pouring).ifPresent(findings::add);
     return findings;

@@ -18,6 +18,7 @@ import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.well.Fill;
+import steening.well.Losses;
 
 /** A hole that takes much more grout than it should hold: seen at the tape, told in bags before they run out. */
 final class Overrun {
@@ -27,7 +28,7 @@ final class Overrun {
   private Overrun() {}
 
   /** The tape shows how much more than planned the hole takes, while it is not full. */
-  static Optional<Finding> of(Sealing sealing) {
+  static Optional<Finding> of(Sealing sealing, Losses losses) {
     Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() > 0 && sealing.isDeep(t));
     Optional<Outcome> filled = tag.flatMap(sealing::filled);
     if (filled.isEmpty()) return Optional.empty();
@@ -37,10 +38,12 @@ final class Overrun {
         .isPresent();
     if (!wide) return Optional.empty();
     return StillNeeded.above(sealing, tag.get().depth(), filled)
-        .map(left -> finding(sealing, tag.get(), filled.get(), left, bit.get()));
+        .map(left -> finding(sealing, tag.get(), filled.get(), left, bit.get(),
+            losses.between(tag.get().depth(), sealing.bottom())));
   }
 
-  private static Finding finding(Sealing sealing, Fill.Tag tag, Outcome filled, Outcome left, Length bit) {
+  private static Finding finding(
+      Sealing sealing, Fill.Tag tag, Outcome filled, Outcome left, Length bit, List<Losses.Zone> lost) {
     Figure seen = new Figure(filled.quantity("per-length"), Scale.LIQUID_CAPACITY);
     Figure drilled = new Figure(perLength(filled), Scale.LIQUID_CAPACITY);
     return Finding.of("seal.overrun", Weight.LOOK, SealStage.NAME, Phrase.of(
@@ -52,10 +55,7 @@ final class Overrun {
             Decimal.fixed(filled.quantity("ratio").coherent(), 2), drilled,
             new Figure(bit, Scale.DIAMETER), Filled.said(filled)))
         .comparing(seen, drilled)
-        .because(Phrase.of(
-            "A washout, or a loss. If the top falls with the pump off it is a loss; the log shows where mud was lost.",
-            "Una socavación o una pérdida. Si el tope baja con la bomba parada es pérdida; el registro dice dónde se"
-                + " perdió lodo."))
+        .because(cause(lost))
         .so(Phrase.of(
             "{0} and {1} of water are still needed at this rate ({2} reckoned; as drilled {3}). Have them here before"
                 + " the top sets.",
@@ -73,5 +73,20 @@ final class Overrun {
 
   private static List<String> entries(Sealing sealing, Fill.Tag tag) {
     return sealing.grouting().lastBatch().map(b -> List.of(b.entry(), tag.entry())).orElse(List.of(tag.entry()));
+  }
+
+  private static Phrase cause(List<Losses.Zone> lost) {
+    if (lost.isEmpty()) {
+      return Phrase.of(
+          "A washout, or a loss. If the top falls with the pump off it is a loss; the log shows where mud was lost.",
+          "Una socavación o una pérdida. Si el tope baja con la bomba parada es pérdida; el registro dice dónde se"
+              + " perdió lodo.");
+    }
+    return Phrase.of(
+        "Mud was lost at {0} to {1} while drilling: a washout is likely there, or a loss. If the top falls with the"
+            + " pump off it is a loss.",
+        "Al perforar se perdió lodo de {0} a {1}: ahí es probable una socavación o una pérdida. Si el tope baja con la"
+            + " bomba parada es pérdida.",
+        new Figure(lost.get(0).from(), Scale.DEPTH), new Figure(lost.get(0).to(), Scale.DEPTH));
   }
 }

@@ -11,6 +11,7 @@ import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.well.Fill;
+import steening.well.Losses;
 
 /** Grout that is not where it should be for what was pumped. */
 final class PlacingFindings {
@@ -19,13 +20,13 @@ final class PlacingFindings {
 
   private PlacingFindings() {}
 
-  static Optional<Finding> of(Sealing sealing) {
+  static Optional<Finding> of(Sealing sealing, Losses losses) {
     if (!sealing.grout().isBegun()) return Optional.empty();
     if (sealing.grout().bagsSinceTag() > 0) return noReturn(sealing);
     return Falling.of(sealing).flatMap(Falling::loss)
         .or(() -> NoRise.of(sealing))
         .or(() -> sank(sealing))
-        .or(() -> Overrun.of(sealing))
+        .or(() -> Overrun.of(sealing, losses))
         .or(() -> shortOfTop(sealing));
   }
 

@@ -10,6 +10,7 @@ import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.well.Fill;
+import steening.well.Losses;
 import steening.well.PumpingTest;
 import steening.well.Sounding;
 import steening.well.Well;
@@ -31,7 +32,7 @@ final class SealFindings {
     Sealing.of(well).ifPresent(s -> {
       ChipsFindings.of(s).ifPresent(findings::add);
       findings.addAll(ChipsTiming.of(s));
-      PlacingFindings.of(s).ifPresent(findings::add);
+      PlacingFindings.of(s, well.get(Losses.PART)).ifPresent(findings::add);
       if (!Grouted.isDone(well)) findings.addAll(Standing.ofTremie(s));
     });
     Grouting grouting = well.get(Grouting.PART);

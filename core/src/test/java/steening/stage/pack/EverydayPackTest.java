@@ -83,6 +83,9 @@ class EverydayPackTest {
         "Between 127.80 ft and 131.30 ft the hole took sand for 9.94 in across; the bit was 7 7/8 in."
             + " That is 1.88 times what was reckoned.");
     assertThat(job.findings("pack")).hasSize(1);
+    JobInSteps lost = job.then("circulation-lost", "from", "128 ft", "to", "131 ft");
+    assertThat(lost.finding("pack.washout").orElseThrow().cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .isEqualTo("Mud was lost there while drilling, at 128.00 ft to 131.00 ft: a washout is likely.");
   }
 
   @Test

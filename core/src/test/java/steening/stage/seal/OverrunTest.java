@@ -69,6 +69,17 @@ class OverrunTest {
         .startsWith("A este paso faltan 4 sacos y 363.4 L de agua");
   }
 
+  /** The scenario lost mud at 57 to 63 ft while drilling: the log says which it is. */
+  @Test
+  void remembersWhereMudWasLost() {
+    assertThat(TAGGED.finding("seal.overrun").orElseThrow().cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .startsWith("A washout, or a loss.");
+    JobInSteps lost = TAGGED.then("circulation-lost", "from", "57 ft", "to", "63 ft");
+    assertThat(lost.finding("seal.overrun").orElseThrow().cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .startsWith("Mud was lost at 57.00 ft to 63.00 ft while drilling: a washout is likely there");
+    assertThat(lost.findings("drilling")).extracting(Finding::code).doesNotContain("drilling.circulation-lost");
+  }
+
   /** The scenario's own gallons, 11 bags of 26.4 less 6 in the hose: 284.4 gal over 105 ft. */
   @Test
   void theScenariosOwnGallonsGiveItsFigures() {

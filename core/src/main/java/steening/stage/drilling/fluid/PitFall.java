@@ -19,7 +19,7 @@ import steening.stage.drilling.hole.HoleVolume;
  * <p>y = V / A; V hole drilled, A area of the pit. Where the area was not given, that of the least pit: twice the
  * hole's volume, 4 ft deep (common practice, no source), which falls furthest.
  */
-final class PitFall {
+public final class PitFall {
   private static final Length LEAST_PIT_DEPTH = Length.feet(4);
   private static final Phrase FALL = Phrase.of("fall that the hole explains", "descenso que explica el barreno");
   private static final Phrase AREA = Phrase.of("area of the pit", "área de la fosa");
@@ -32,7 +32,7 @@ final class PitFall {
    *
    * @param bit diameter of the hole
    */
-  static Outcome of(Length bit, Optional<Quantity> pitArea, Length from, Length to) {
+  public static Outcome of(Length bit, Optional<Quantity> pitArea, Length from, Length to) {
     Term drilled = HoleVolume.volume(Bore.straight(bit, from, to), from, to);
     Term area = pitArea.map(a -> Term.given("A", AREA, Scale.AREA, a)).orElseGet(() -> leastArea(bit, to));
     Term fall = Coefficient.giving(Scale.DIAMETER, 1).of(Scale.VOLUME).of(Scale.AREA, -1).term()
@@ -43,7 +43,7 @@ final class PitFall {
   }
 
   /** What a measured fall lost beyond that: the answer {@code lost}. */
-  static Outcome lost(Outcome explained, Length measured, Quantity pitArea) {
+  public static Outcome lost(Outcome explained, Length measured, Quantity pitArea) {
     Term fell = Term.given("Y", DrillingEntries.PIT_DROP.label(), Scale.DIAMETER, measured);
     Term lost = Coefficient.giving(Scale.LIQUID, 1).of(Scale.AREA).of(Scale.DIAMETER).term()
         .times(Term.given("A", AREA, Scale.AREA, pitArea))
@@ -52,15 +52,28 @@ final class PitFall {
     return explained.with("lost", lost);
   }
 
+  /** The same where no hole was drilled meanwhile. */
+  public static Outcome lost(Length measured, Quantity pitArea) {
+    Term lost = Coefficient.giving(Scale.LIQUID, 1).of(Scale.AREA).of(Scale.DIAMETER).term()
+        .times(Term.given("A", AREA, Scale.AREA, pitArea))
+        .times(Term.given("Y", DrillingEntries.PIT_DROP.label(), Scale.DIAMETER, measured))
+        .named("X", LOST, Scale.LIQUID);
+    return Outcome.empty().with("lost", lost);
+  }
+
   /** What was lost, by the minute, and its share of what the pump gives: {@code loss-rate} and {@code share}. */
-  static Outcome lossRate(Outcome lost, Quantity minutes, Quantity pumpRate) {
+  public static Outcome lossRate(Outcome lost, Quantity minutes, Quantity pumpRate) {
     Term rate = perMinute(lost.term("lost"), minutes)
         .named("q", Phrase.of("loss by the minute", "pérdida por minuto"), Scale.FLOW);
-    Term share = Coefficient.giving(Scale.SHARE, 1).term()
-        .times(rate)
+    return lost.with("loss-rate", rate).with("share", share(rate, pumpRate));
+  }
+
+  /** What part of the pump rate a loss is, as a named term. */
+  public static Term share(Term loss, Quantity pumpRate) {
+    return Coefficient.giving(Scale.SHARE, 1).term()
+        .times(loss)
         .over(Term.given("P", DrillingEntries.PUMP_RATE.label(), Scale.FLOW, pumpRate))
         .named("s", Phrase.of("share of the pump rate", "parte del gasto de la bomba"), Scale.SHARE);
-    return lost.with("loss-rate", rate).with("share", share);
   }
 
   /** What a rise of the pit is in mud: the answer {@code gained}. */

@@ -15,6 +15,7 @@ import steening.reckoning.Outcome;
 import steening.stage.drilling.Drilling;
 import steening.stage.drilling.DrillingFindings;
 import steening.stage.drilling.DrillingStage;
+import steening.well.Losses;
 import steening.well.Well;
 
 /** Every fall of the pit that the hole does not explain. */
@@ -35,10 +36,16 @@ final class PitFindings {
     Optional<Drilling.Mud> before = Optional.empty();
     for (Drilling.Mud mud : well.get(Drilling.PART).muds()) {
       bothWays(mud).ifPresent(findings::add);
-      lost(well.get(Drilling.PART), before, mud).ifPresent(findings::add);
+      if (!isWritten(well, before, mud)) lost(well.get(Drilling.PART), before, mud).ifPresent(findings::add);
       before = Optional.of(mud);
     }
     return findings;
+  }
+
+  /** Whether the driller has said where the mud went. */
+  private static boolean isWritten(Well well, Optional<Drilling.Mud> before, Drilling.Mud mud) {
+    Length from = before.map(Drilling.Mud::depth).orElse(Length.ZERO).min(mud.depth());
+    return !well.get(Losses.PART).between(from, mud.depth().plus(A_ROD)).isEmpty();
   }
 
   /** Minutes since the reading before, where a rate can be made of them. */

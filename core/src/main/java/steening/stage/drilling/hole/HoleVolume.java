@@ -30,7 +30,8 @@ public final class HoleVolume {
   public static final QuantityField DEPTH = DrillingEntries.HOLE_TO.named("depth")
       .labelled("hole depth", "profundidad del barreno");
 
-  public static final Answer VOLUME = new Answer("volume", Phrase.of("hole volume", "volumen del barreno"), Scale.VOLUME);
+  public static final Answer VOLUME =
+      new Answer("volume", Phrase.of("hole volume", "volumen del barreno"), Scale.VOLUME);
   public static final Answer LIQUID = new Answer(
       "liquid", Phrase.of("hole volume in liquid measure", "volumen del barreno en medida de líquidos"),
       Scale.LIQUID);
