@@ -9,7 +9,7 @@ import steening.quantity.Quantity;
 
 /** Where drilling mud was lost, in order of time: what goes in there later may be lost or held up there too. */
 public record Losses(List<Zone> zones) {
-  public static final Part<Losses> PART = new Part<>("losses", new Losses(List.of()));
+  public static final Part<Losses> PART = Part.ofHole("losses", new Losses(List.of()));
 
   public Losses {
     zones = List.copyOf(zones);

@@ -18,7 +18,7 @@ import steening.well.Part;
  */
 record Troubles(List<Fill> fills, Optional<Fish> fish, Optional<Costs> costs) {
   static final Part<Troubles> PART =
-      new Part<>("troubles", new Troubles(List.of(), Optional.empty(), Optional.empty()));
+      Part.ofHole("troubles", new Troubles(List.of(), Optional.empty(), Optional.empty()));
 
   Troubles {
     fills = List.copyOf(fills);
