@@ -59,6 +59,7 @@ public final class Cautions {
       case "pump" -> List.of(POWER_LINES, VOLTAGE_UNKNOWN, ELECTROCUTED, HOISTING, CURRENT, BAD_AIR);
       case "disinfection" -> List.of(DRY_CHLORINE);
       case "handover" -> List.of(OPEN_HOLE);
+      case "decommissioning" -> List.of(POWER_LINES, HOISTING, OPEN_HOLE);
       default -> List.of();
     };
   }

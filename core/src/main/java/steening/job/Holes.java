@@ -33,7 +33,12 @@ public final class Holes {
   /** The stages that were begun in a hole itself, beyond the desk. */
   public static List<Stage> stages(Well hole) {
     return Stages.all().subList(Job.DESK_WORK, Stages.all().size()).stream()
-        .filter(stage -> stage.progress(hole) != Progress.NOT_BEGUN && !sheet(stage, hole).isEmpty()).toList();
+        .filter(stage -> isBegun(stage, hole) && !sheet(stage, hole).isEmpty()).toList();
+  }
+
+  private static boolean isBegun(Stage stage, Well hole) {
+    Progress progress = stage.progress(hole);
+    return progress == Progress.UNDER_WAY || progress == Progress.DONE;
   }
 
   /** What a stage has to show of a hole where no more work is done. */

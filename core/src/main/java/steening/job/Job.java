@@ -51,16 +51,33 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
   }
 
   /**
-   * The stage to work on: the latest that anything was entered for, or the one after it once it is done. Before the
-   * first foot, whatever of the desk work is still open comes first.
+   * The stage to work on: the latest on the line that anything was entered for, or the one after it once it is done.
+   * Before the first foot, whatever of the desk work is still open comes first. A stage beside the line is it while
+   * the crew is at it, once all else is done, and when it ends the job.
    */
   public Stage present() {
-    List<Stage> stages = Stages.all();
+    return beside().orElseGet(this::onTheLine);
+  }
+
+  private Optional<Stage> beside() {
+    Optional<Stage> latest = journal.facts().stream().reduce((earlier, later) -> later)
+        .flatMap(entry -> Stages.ofKind(entry.kind()));
+    boolean lineDone = Stages.all().stream().filter(s -> !s.isBesideTheLine()).allMatch(this::isOver);
+    return Stages.all().stream().filter(Stage::isBesideTheLine)
+        .filter(stage -> stage.endsTheJob(well)
+            || !isOver(stage) && (lineDone || latest.filter(s -> s == stage).isPresent()))
+        .findFirst();
+  }
+
+  private Stage onTheLine() {
+    List<Stage> stages = Stages.all().stream().filter(s -> !s.isBesideTheLine()).toList();
     int latest = 0;
-    for (int i = 0; i < stages.size(); i++) if (progress(i) != Progress.NOT_BEGUN) latest = i;
-    int present = progress(latest) == Progress.DONE ? Math.min(latest + 1, stages.size() - 1) : latest;
+    for (int i = 0; i < stages.size(); i++) {
+      if (stages.get(i).progress(well) != Progress.NOT_BEGUN) latest = i;
+    }
+    int present = isOver(stages.get(latest)) ? Math.min(latest + 1, stages.size() - 1) : latest;
     boolean firstFootAhead = present <= DESK_WORK && well.number() == 1;
-    for (int i = 0; firstFootAhead && i < present; i++) if (progress(i) != Progress.DONE) return stages.get(i);
+    for (int i = 0; firstFootAhead && i < present; i++) if (!isOver(stages.get(i))) return stages.get(i);
     return stages.get(present);
   }
 
@@ -74,18 +91,19 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
 
   /** Where the work still to do in a stage can hurt someone. */
   public List<Phrase> cautions(Stage stage) {
-    if (stage.progress(well) == Progress.DONE) return List.of();
+    if (isOver(stage)) return List.of();
     List<Phrase> cautions = new ArrayList<>(stage.sheet(well).cautions());
     cautions.addAll(Cautions.of(stage));
     return List.copyOf(cautions);
   }
 
-  /** Whether nothing is left to do in any stage. */
+  /** Whether nothing is left to do in any stage, or the well is closed for good. */
   public boolean isDone() {
-    return Stages.all().stream().allMatch(stage -> stage.progress(well) == Progress.DONE);
+    return Stages.all().stream().allMatch(this::isOver) || Stages.all().stream().anyMatch(s -> s.endsTheJob(well));
   }
 
-  private Progress progress(int stage) {
-    return Stages.all().get(stage).progress(well);
+  private boolean isOver(Stage stage) {
+    Progress progress = stage.progress(well);
+    return progress == Progress.DONE || progress == Progress.NOT_NEEDED;
   }
 }

@@ -8,6 +8,7 @@ import steening.language.Phrase;
 import steening.reckoning.Reckoning;
 import steening.stage.Stage;
 import steening.stage.casing.CasingStage;
+import steening.stage.decommissioning.DecommissioningStage;
 import steening.stage.development.DevelopmentStage;
 import steening.stage.disinfection.DisinfectionStage;
 import steening.stage.drilling.DrillingStage;
@@ -36,7 +37,8 @@ public final class Stages {
       new PumpStage(),
       new DisinfectionStage(),
       new SampleStage(),
-      new HandoverStage());
+      new HandoverStage(),
+      new DecommissioningStage());
 
   private Stages() {}
 

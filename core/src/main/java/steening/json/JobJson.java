@@ -15,6 +15,7 @@ import steening.language.Phrase;
 import steening.language.Reader;
 import steening.language.Shown;
 import steening.quantity.Figure;
+import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Well;
@@ -67,7 +68,7 @@ public final class JobJson {
     JsonArray expected = new JsonArray();
     for (Expectation expectation : stage.expectations(well)) expected.add(expectation(expectation, reader));
     return new JsonObject()
-        .add("progress", word(stage.progress(well).name()))
+        .add("progress", word(stage.progress(well)))
         .add("figures", lines)
         .add("tables", tables)
         .add("expected", expected);
@@ -120,7 +121,12 @@ public final class JobJson {
     return phrase.shownTo(reader);
   }
 
-  private static String word(String constant) {
-    return constant.equals("DONE") ? "done" : constant.equals("UNDER_WAY") ? "under way" : "not begun";
+  private static String word(Progress progress) {
+    return switch (progress) {
+      case DONE -> "done";
+      case UNDER_WAY -> "under way";
+      case NOT_BEGUN -> "not begun";
+      case NOT_NEEDED -> "not needed";
+    };
   }
 }

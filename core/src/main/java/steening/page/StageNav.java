@@ -38,11 +38,13 @@ final class StageNav {
       case DONE -> Words.DONE;
       case UNDER_WAY -> Words.UNDER_WAY;
       case NOT_BEGUN -> Words.NOT_BEGUN;
+      case NOT_NEEDED -> Words.NOT_NEEDED;
     };
     String mark = switch (progress) {
       case DONE -> "●";
       case UNDER_WAY -> "◐";
       case NOT_BEGUN -> "○";
+      case NOT_NEEDED -> "–";
     };
     DomContent link = a(
             span(mark).withClass("mark").attr("aria-hidden", "true"),

@@ -45,6 +45,7 @@ final class Words {
   static final Phrase DONE = Phrase.of("done", "hecho");
   static final Phrase UNDER_WAY = Phrase.of("under way", "en curso");
   static final Phrase NOT_BEGUN = Phrase.of("not begun", "sin empezar");
+  static final Phrase NOT_NEEDED = Phrase.of("not needed", "no hace falta");
   static final Phrase SECTION = Phrase.of("Section", "Corte del pozo");
   static final Phrase FINDINGS = Phrase.of("Findings", "Hallazgos");
   static final Phrase JOURNAL = Phrase.of("Journal", "Bitácora");

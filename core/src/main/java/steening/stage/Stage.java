@@ -39,6 +39,16 @@ public interface Stage {
 
   Progress progress(Well well);
 
+  /** Whether a job goes through it only when something went wrong or is over, so that no other stage waits for it. */
+  default boolean isBesideTheLine() {
+    return false;
+  }
+
+  /** Whether with this stage the job is over, whatever the others would still want. */
+  default boolean endsTheJob(Well well) {
+    return false;
+  }
+
   /** The kind of entry to make next in this stage, by name. */
   default String nextKind(Well well) {
     return kinds().get(0).name();

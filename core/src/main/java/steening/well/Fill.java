@@ -15,7 +15,8 @@ import steening.quantity.Volume;
  * @param aside soundings whose depth below ground is not known
  */
 public record Fill(List<Pour> pours, List<Tag> tags, List<Sounding> aside) {
-  private static final Fill NOTHING = new Fill(List.of(), List.of(), List.of());
+  /** Before the first lot. */
+  public static final Fill NOTHING = new Fill(List.of(), List.of(), List.of());
 
   /** The sand around the screen. */
   public static final Part<Fill> PACK = Part.ofHole("pack", NOTHING);

@@ -64,6 +64,11 @@ public final class Well {
     return earlier;
   }
 
+  /** The same hole without the earlier ones. */
+  public Well alone() {
+    return new Well(id, number, parts, List.of());
+  }
+
   /** Which hole of the job this is: 1, 2, 3 and so on. */
   public int number() {
     return number;

@@ -21,7 +21,7 @@ import steening.well.Well;
 
 /** Entries come in any order, with any of their optional fields: the well is folded and answers all the same. */
 class OutOfOrderTest {
-  private static final List<String> STAGES = List.of("site", "permit", "plan", "pump", "sample", "handover");
+  private static final List<String> STAGES = List.of("site", "permit", "plan", "pump", "sample", "handover", "decommissioning");
   private static final Reader SPANISH_METRIC = new Reader(Language.SPANISH, UnitSystem.METRIC);
 
   @Test
