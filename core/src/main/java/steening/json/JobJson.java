@@ -15,6 +15,7 @@ import steening.language.Phrase;
 import steening.language.Reader;
 import steening.language.Shown;
 import steening.quantity.Figure;
+import steening.stage.Clock;
 import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
@@ -71,7 +72,19 @@ public final class JobJson {
         .add("progress", word(stage.progress(well)))
         .add("figures", lines)
         .add("tables", tables)
-        .add("expected", expected);
+        .add("expected", expected)
+        .add("clocks", clocks(stage, well, reader));
+  }
+
+  private static JsonArray clocks(Stage stage, Well well, Reader reader) {
+    JsonArray clocks = new JsonArray();
+    for (Clock clock : stage.clocks(well)) {
+      clocks.add(new JsonObject()
+          .add("what", say(clock.what(), reader))
+          .add("from", clock.from().toString())
+          .add("until", clock.until().toString()));
+    }
+    return clocks;
   }
 
   private static JsonObject table(Sheet.Table table, Reader reader) {

@@ -63,6 +63,7 @@ final class WellPage {
     List<DomContent> parts = new ArrayList<>();
     if (job.isDone()) parts.add(p(visit.say(Words.ALL_DONE)).withClass("saved"));
     parts.add(h2(visit.say(form.kind().title())));
+    parts.addAll(ClockBlock.of(stage.clocks(job.well()), visit));
     for (Expectation expectation : stage.expectations(job.well())) parts.add(expectation(visit, expectation));
     parts.add(form.shown(visit));
     List<Kind> others = stage.kinds().stream().filter(k -> k != form.kind()).toList();

@@ -10,6 +10,8 @@ final class Words {
   static final Phrase NEXT = Phrase.of("Next", "Sigue");
   static final Phrase EXPECT = Phrase.of("Expect", "Se espera");
   static final Phrase GIVE_OR_TAKE = Phrase.of("give or take {0}", "más o menos {0}");
+  static final Phrase LEFT = Phrase.of("{0} left", "quedan {0}");
+  static final Phrase PAST = Phrase.of("past by {0}", "pasó hace {0}");
   static final Phrase MEASURED = Phrase.of("Measured", "Medido");
   static final Phrase EXPECTED = Phrase.of("Expected", "Esperado");
   static final Phrase CAUSE = Phrase.of("Likely", "Probable");

@@ -59,6 +59,11 @@ public interface Stage {
     return Sheet.EMPTY;
   }
 
+  /** What runs out, sets or is due; the page counts down to it. */
+  default List<Clock> clocks(Well well) {
+    return List.of();
+  }
+
   /** What has to be on the truck for this stage, from the plan. */
   default List<Load> loads(Well well) {
     return List.of();

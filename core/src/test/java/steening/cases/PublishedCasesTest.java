@@ -32,6 +32,7 @@ class PublishedCasesTest {
       Map.entry("bags-left", "nobody publishes what ground usually takes; held by hand and by 2,000 invented wells"),
       Map.entry("chips-fall", "a drag estimate; held by hand and by the 1 ft/s that is remembered for it"),
       Map.entry("tremie-fit", "a difference of diameters; held by scenarios worked by hand"),
+      Map.entry("working-time", "nothing published was met; memory and common practice; held by hand"),
       Map.entry("grout-fall", "a share of a length; its limit is common practice; held by scenarios worked by hand"),
       Map.entry("chips-volume", "the same as pack-volume with another bag; held by scenarios worked by hand"),
       Map.entry("mud-make-up", "a dose times a volume; held by the barrel of test mud and scenarios worked by hand"),

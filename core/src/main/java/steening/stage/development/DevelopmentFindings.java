@@ -27,6 +27,7 @@ final class DevelopmentFindings {
   static List<Finding> of(Well well) {
     List<Finding> findings = new ArrayList<>();
     adrift(well).ifPresent(findings::add);
+    SetFindings.of(well).ifPresent(findings::add);
     sand(well).ifPresent(findings::add);
     settled(well).ifPresent(findings::add);
     rising(well).ifPresent(findings::add);

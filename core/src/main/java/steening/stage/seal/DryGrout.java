@@ -5,7 +5,7 @@ import steening.language.Phrase;
 import steening.mix.Mixture;
 
 /** What grout is mixed from, beside water. */
-enum DryGrout {
+public enum DryGrout {
   /** Sodium bentonite: specific gravity 2.6, good to 4 % (trade article on mud, part 2; seen). */
   BENTONITE("bentonite", "bentonite", "bentonita", Mixture.BENTONITE_GRAVITY),
   /** Portland cement: specific gravity 3.15, good to 1 % (trade article on the volume of grout; seen). */
@@ -13,7 +13,7 @@ enum DryGrout {
   /** The same, made to set within the hour. */
   RAPID_CEMENT("rapid-cement", "rapid-setting cement", "cemento rápido", Mixture.CEMENT_GRAVITY);
 
-  static final ChoiceField FIELD = ChoiceField.of(
+  public static final ChoiceField FIELD = ChoiceField.of(
       "material", Phrase.of("material", "material"), BENTONITE.option(), CEMENT.option(), RAPID_CEMENT.option());
 
   private final String code;
@@ -35,13 +35,13 @@ enum DryGrout {
     return specificGravity;
   }
 
-  static DryGrout of(String code) {
+  public static DryGrout of(String code) {
     for (DryGrout material : values()) if (material.code.equals(code)) return material;
     return BENTONITE;
   }
 
   /** Whether it warms as it sets. */
-  boolean isCement() {
+  public boolean isCement() {
     return this != BENTONITE;
   }
 

@@ -13,7 +13,9 @@ import steening.quantity.Mass;
 import steening.quantity.Scale;
 import steening.quantity.Volume;
 import steening.stage.seal.placing.HoseVolume;
+import steening.stage.seal.placing.SetClock;
 import steening.stage.seal.placing.Tremie;
+import steening.stage.seal.placing.WorkingTime;
 import steening.well.DepthFrom;
 import steening.well.Fill;
 import steening.well.Sounding;
@@ -27,8 +29,12 @@ final class GroutEntries {
   static final QuantityField WATER_PER_BAG = QuantityField.of(
           "water", Scale.LIQUID, Phrase.of("water for a bag", "agua por saco"), "24 gal", "91 L")
       .between("0.5 gal", "1000 gal").usually("4 gal", "40 gal");
-  static final Kind MIX =
-      Kind.of("grout-mix", Phrase.of("Grout mix", "Mezcla de lechada"), DryGrout.FIELD, SOLIDS, WATER_PER_BAG);
+  static final QuantityField SET_TIME = QuantityField.of(
+          "set-time", Scale.HOURS,
+          Phrase.of("hours that your rules let cement set", "horas de fraguado que pide su norma"), "24 h", "24 h")
+      .between("1 h", "1000 h").usually("8 h", "96 h").optional();
+  static final Kind MIX = Kind.of(
+      "grout-mix", Phrase.of("Grout mix", "Mezcla de lechada"), DryGrout.FIELD, SOLIDS, WATER_PER_BAG, SET_TIME);
 
   static final CountField BAGS = CountField.of("bags", Phrase.of("bags", "sacos"), 1, 2000).usuallyUpTo(20);
   static final QuantityField WATER = QuantityField.of(
@@ -48,7 +54,9 @@ final class GroutEntries {
   static final QuantityField RETURN_WEIGHT = WEIGHED.named("return-weight")
       .labelled("weight of what came back", "densidad de lo que regresó");
   static final Kind BATCH = Kind.of(
-      "grout-batch", Phrase.of("Grout pumped", "Lechada bombeada"), BAGS, WATER, WEIGHED, RETURNS, RETURN_WEIGHT);
+          "grout-batch", Phrase.of("Grout pumped", "Lechada bombeada"), BAGS, WATER, WEIGHED, RETURNS, RETURN_WEIGHT,
+          WorkingTime.TEMPERATURE)
+      .carrying(WorkingTime.TEMPERATURE);
 
   static final String AFTER_AN_HOUR = "after-an-hour";
   static final String NEXT_DAY = "next-day";
@@ -78,7 +86,7 @@ final class GroutEntries {
         (Mass) SOLIDS.in(body).orElseThrow(),
         (Volume) WATER_PER_BAG.in(body).orElseThrow(),
         Optional.of(entry.id()));
-    return well.with(Grouting.PART, well.get(Grouting.PART).mixing(recipe));
+    return well.with(Grouting.PART, well.get(Grouting.PART).mixing(recipe, SET_TIME.in(body)));
   }
 
   static Well batch(Well well, Entry entry) {
@@ -91,12 +99,15 @@ final class GroutEntries {
         WEIGHED.in(body).map(w -> (Density) w),
         RETURNS.text(body).map("yes"::equals),
         RETURN_WEIGHT.in(body).map(w -> (Density) w),
+        WorkingTime.TEMPERATURE.in(body),
         entry.happenedAt(),
         entry.id());
     Fill.Pour pour = new Fill.Pour(batch.bags(), batch.volume(), batch.at(), batch.entry());
-    return well
+    Well with = well
         .with(Grouting.PART, well.get(Grouting.PART).with(batch))
         .with(Fill.GROUT, well.get(Fill.GROUT).with(pour));
+    return SetClock.after(
+        with, batch.recipe().material(), with.get(Grouting.PART).setTime(), batch.at(), batch.entry());
   }
 
   static Well sound(Well well, Entry entry) {

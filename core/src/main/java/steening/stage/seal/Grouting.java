@@ -3,6 +3,7 @@ package steening.stage.seal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steening.quantity.Quantity;
 import steening.quantity.Volume;
 import steening.well.Part;
 import steening.well.Plan;
@@ -13,10 +14,11 @@ import steening.well.Well;
  *
  * @param recipe as mixed from now on
  * @param batches in order of time
+ * @param setTime that the rules here ask of cement, where somebody said so
  * @param looks what was said beside each tape reading
  */
-record Grouting(Optional<Recipe> recipe, List<Batch> batches, List<Look> looks) {
-  static final Part<Grouting> PART = Part.ofHole("grouting", new Grouting(Optional.empty(), List.of(), List.of()));
+record Grouting(Optional<Recipe> recipe, Optional<Quantity> setTime, List<Batch> batches, List<Look> looks) {
+  static final Part<Grouting> PART = Part.ofHole("grouting", new Grouting(Optional.empty(), Optional.empty(), List.of(), List.of()));
 
   Grouting {
     batches = List.copyOf(batches);
@@ -41,20 +43,20 @@ record Grouting(Optional<Recipe> recipe, List<Batch> batches, List<Look> looks) 
     }
   }
 
-  Grouting mixing(Recipe recipe) {
-    return new Grouting(Optional.of(recipe), batches, looks);
+  Grouting mixing(Recipe recipe, Optional<Quantity> setTime) {
+    return new Grouting(Optional.of(recipe), setTime, batches, looks);
   }
 
   Grouting with(Batch batch) {
     List<Batch> more = new ArrayList<>(batches);
     more.add(batch);
-    return new Grouting(recipe, more, looks);
+    return new Grouting(recipe, setTime, more, looks);
   }
 
   Grouting with(Look look) {
     List<Look> more = new ArrayList<>(looks);
     more.add(look);
-    return new Grouting(recipe, batches, more);
+    return new Grouting(recipe, setTime, batches, more);
   }
 
   /** As mixed, or as planned until somebody says how it is mixed. */

@@ -33,7 +33,10 @@ final class SealFindings {
       ChipsFindings.of(s).ifPresent(findings::add);
       findings.addAll(ChipsTiming.of(s));
       PlacingFindings.of(s, well.get(Losses.PART)).ifPresent(findings::add);
-      if (!Grouted.isDone(well)) findings.addAll(Standing.ofTremie(s));
+      if (!Grouted.isDone(well)) {
+        findings.addAll(Standing.ofTremie(s));
+        Stopped.of(s).ifPresent(findings::add);
+      }
     });
     Grouting grouting = well.get(Grouting.PART);
     findings.addAll(MixFindings.of(grouting));

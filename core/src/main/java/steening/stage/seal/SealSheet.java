@@ -10,6 +10,7 @@ import steening.quantity.Mass;
 import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
+import steening.stage.seal.placing.SetClock;
 import steening.well.Cure;
 import steening.well.Fill;
 import steening.well.Plan;
@@ -35,6 +36,7 @@ final class SealSheet {
     if (sealing.isPresent()) sheet = standing(sheet, sealing.get());
     Optional<CasingLoad> load = CasingLoad.of(well);
     if (load.isPresent()) sheet = onTheCasing(sheet, load.get());
+    sheet = SetClock.on(sheet, well);
     sheet = sheet.cautioning(SealCautions.ALL);
     return sheet;
   }

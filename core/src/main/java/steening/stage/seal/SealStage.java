@@ -8,6 +8,7 @@ import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.reckoning.Reckoning;
+import steening.stage.Clock;
 import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
@@ -15,6 +16,7 @@ import steening.stage.Stage;
 import steening.stage.seal.placing.HoseVolume;
 import steening.stage.seal.placing.Tremie;
 import steening.stage.seal.placing.TremieFit;
+import steening.stage.seal.placing.WorkingTime;
 import steening.well.Fill;
 import steening.well.Well;
 
@@ -44,7 +46,7 @@ public final class SealStage implements Stage {
         AnnulusVolume.RECKONING, ChipsVolume.RECKONING, GroutMix.RECKONING, GroutVolume.RECKONING, GroutTop.RECKONING,
         FeetPerBag.RECKONING, GroutDilution.RECKONING, ChipsFall.RECKONING,
         GroutLifts.RECKONING, UpliftHold.RECKONING,
-        TremieFit.RECKONING, HoseVolume.RECKONING, GroutFall.RECKONING);
+        TremieFit.RECKONING, HoseVolume.RECKONING, GroutFall.RECKONING, WorkingTime.RECKONING);
   }
 
   @Override
@@ -69,6 +71,11 @@ public final class SealStage implements Stage {
   @Override
   public List<Expectation> expectations(Well well) {
     return SealExpectations.of(well);
+  }
+
+  @Override
+  public List<Clock> clocks(Well well) {
+    return SealClocks.of(well);
   }
 
   @Override

@@ -25,7 +25,8 @@ import steening.stage.seal.placing.TremieFit;
  * The rules are Minn. 4725.3050, COMAR 26.04.04.20 and NR 812.20, seen.
  */
 class TremieTest {
-  private static final JobInSteps MIXED = OverrunTest.CHIPPED;
+  private static final JobInSteps MIXED =
+      OverrunTest.CHIPPED.then("grout-ready", "inside", "water", "held", "chained");
 
   @Test
   void theBellsLeaveAnInchAndAThird() {
