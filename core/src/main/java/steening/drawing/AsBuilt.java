@@ -72,6 +72,13 @@ record AsBuilt(
     return fills;
   }
 
+  /** The string while it is lowered, from the ground down; none before its first piece, or once it is set. */
+  Bore hanging() {
+    if (string.isSet() || !string.length().isMoreThan(Length.ZERO)) return Bore.NONE;
+    Length outside = string.outside().or(() -> plan.length(Plan.CASING_OUTSIDE)).orElse(USUAL_PIPE);
+    return Bore.straight(outside, Length.ZERO, string.length());
+  }
+
   /** The planned pipe; none where the plan gives it no length. */
   Bore plannedPipe() {
     Length stickUp = plan.length(Plan.STICK_UP).orElse(Length.ZERO);

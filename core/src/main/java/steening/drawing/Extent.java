@@ -24,7 +24,8 @@ record Extent(Length deepest, Length highest, Length widest) {
   }
 
   private static Length deepest(AsBuilt well) {
-    Stream<Length> bores = Stream.of(well.hole(), well.pipe(), well.plannedPipe()).map(Bore::bottom);
+    Stream<Length> bores = Stream.of(well.hole(), well.pipe(), well.hanging(), well.plannedPipe())
+        .map(Bore::bottom);
     Stream<Length> fills = well.fills().stream().map(FillReach::bottom);
     Stream<Length> log = Stream.of(well.log().bottom());
     Stream<Length> known = Stream.of(

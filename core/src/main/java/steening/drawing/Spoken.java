@@ -23,6 +23,7 @@ final class Spoken {
   private static final Phrase HOLE = Phrase.of("Hole {0}, {1}.", "Barreno de {0}, {1}.");
   private static final Phrase CASING = Phrase.of(
       "Casing {0} to {1}, stick-up {2}.", "Ademe de {0} hasta {1}, sobre el terreno {2}.");
+  private static final Phrase HANGING = Phrase.of("String hanging, {0} lowered.", "Columna colgada, {0} bajados.");
   private static final Phrase SCREEN = Phrase.of("Screen {0}.", "Rejilla {0}.");
   private static final Phrase PACK = Phrase.of("Filter pack {0}.", "Filtro de grava {0}.");
   private static final Phrase CHIPS = Phrase.of("Chip seal {0}.", "Sello de pellets {0}.");
@@ -52,6 +53,7 @@ final class Spoken {
     for (Reach pipe : well.pipe().reaches()) {
       say(CASING, diameter(pipe), depth(pipe.to()), depth(well.string().stickUp().orElse(Length.ZERO)));
     }
+    for (Reach hanging : well.hanging().reaches()) say(HANGING, depth(hanging.to()));
     for (Screen screen : well.string().screens()) say(SCREEN, range(screen.top(), screen.bottom()));
     for (FillReach fill : well.fills()) fill(fill);
     well.levels().atRest().map(Levels.Level::depth).ifPresent(at -> say(AT_REST, depth(at)));

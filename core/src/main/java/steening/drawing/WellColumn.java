@@ -42,8 +42,9 @@ final class WellColumn {
     hole();
     plan.around();
     fills();
-    if (well.pipe().isEmpty()) plan.pipe();
+    if (well.pipe().isEmpty() && well.hanging().isEmpty()) plan.pipe();
     walls();
+    HangingDrawing.draw(svg, frame, well);
     if (!well.pipe().isEmpty()) new PipeDrawing(svg, frame, well).draw();
     WaterDrawing.draw(svg, frame, well);
     if (!well.hole().isEmpty() || !well.pipe().isEmpty()) plan.staff(reader);

@@ -11,6 +11,7 @@ import steening.language.Reader;
 import steening.language.UnitSystem;
 import steening.well.Hole;
 import steening.well.Material;
+import steening.well.Piece;
 
 class SectionTest {
   private static final Reader METRIC_SPANISH = new Reader(Language.SPANISH, UnitSystem.METRIC);
@@ -40,6 +41,19 @@ class SectionTest {
       double times = Double.parseDouble(scales.replaceAll(".*(?:width|ancho) × ([0-9.]+).*", "$1"));
       assertThat(inch * 12 / foot).isCloseTo(times, within(times * 0.001));
     }
+  }
+
+  /** What hangs in the hole, from the ground down, instead of the planned string; nothing of it once it is set. */
+  @Test
+  void drawsTheStringWhileItHangs() {
+    WellInSteps lowered = WellInSteps.everydayDrilled().piece(Piece.Sort.SUMP, 2).piece(Piece.Sort.SCREEN, 10)
+        .piece(Piece.Sort.JOINT, 20);
+    assertThat(parts(lowered)).contains("hanging", "plan-staff").doesNotContain("plan-casing", "casing");
+    Drawn drawn = new Drawn(Section.draw(lowered.well(), METRIC_SPANISH));
+    double foot = Drawn.number(drawn.rect("hole"), "height") / 142;
+    assertThat(Drawn.number(drawn.rect("hanging"), "height")).isCloseTo(32 * foot, within(0.01));
+    assertThat(Section.draw(lowered.well(), METRIC_SPANISH)).contains("Columna colgada, 9.75 m bajados.");
+    assertThat(parts(lowered.set(1.5))).doesNotContain("hanging");
   }
 
   @Test

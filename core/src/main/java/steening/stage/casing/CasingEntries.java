@@ -41,7 +41,10 @@ final class CasingEntries {
   static final QuantityField CUT_PIECE_LENGTH =
       amount("length", Scale.DEPTH, "length of the cut piece", "longitud del tramo cortado", "6.50 ft", "2 m")
           .between("0.1 ft", "45 ft").usually("0.3 ft", "22 ft");
-  static final Kind CUT_PIECE = Kind.of("cut-piece", Phrase.of("Cut piece", "Tramo cortado"), CUT_PIECE_LENGTH);
+  static final QuantityField CUT_FROM = JOINT_OVERALL.named("cut-from")
+      .labelled("joint it was cut from, overall", "tubo del que se cortó, longitud total").optional();
+  static final Kind CUT_PIECE = Kind.of(
+      "cut-piece", Phrase.of("Cut piece", "Tramo cortado"), CUT_PIECE_LENGTH, CUT_FROM);
 
   static final QuantityField CENTRALISER_DEPTH =
       amount("depth", Scale.DEPTH, "depth of the centraliser", "profundidad del centralizador", "122 ft", "37 m")
@@ -70,7 +73,7 @@ final class CasingEntries {
   static final Kind CASING_CUT = Kind.of("casing-cut", Phrase.of("Casing cut", "Ademe cortado"), CUT_STICK_UP);
 
   static final List<Kind> ALL =
-      List.of(SUMP, SCREEN, JOINT, CUT_PIECE, CENTRALISER, CEMENTED, STRING_SET, CASING_CUT);
+      List.of(SUMP, SCREEN, JOINT, CUT_PIECE, CENTRALISER, CEMENTED, Stopped.KIND, STRING_SET, CASING_CUT);
 
   private CasingEntries() {}
 

@@ -17,6 +17,8 @@ final class CasingFindings {
     findings.addAll(GroundFindings.of(well));
     findings.addAll(HoleFindings.of(well));
     findings.addAll(TallyFindings.of(well));
+    Stopped.finding(well).ifPresent(findings::add);
+    Offcut.finding(well).ifPresent(findings::add);
     findings.addAll(PlanFindings.of(well));
     findings.addAll(CentraliserFindings.of(well));
     Cementing.unreckoned(well).ifPresent(findings::add);

@@ -23,8 +23,11 @@ final class CasingFold {
       case "sump" -> lowered(well, Piece.Sort.SUMP, CasingEntries.SUMP_LENGTH.length(body).orElseThrow(), entry);
       case "screen" -> screen(well, entry);
       case "joint" -> joint(well, entry);
-      case "cut-piece" ->
-          lowered(well, Piece.Sort.CUT_PIECE, CasingEntries.CUT_PIECE_LENGTH.length(body).orElseThrow(), entry);
+      case "cut-piece" -> {
+        Length length = CasingEntries.CUT_PIECE_LENGTH.length(body).orElseThrow();
+        yield lowered(Offcut.fold(well, entry), Piece.Sort.CUT_PIECE, length, entry);
+      }
+      case "string-stopped" -> Stopped.fold(well, entry);
       case "string-set" -> set(well, entry);
       case "casing-cut" -> cut(well, entry);
       case "centraliser" -> Centralisers.fold(well, entry);

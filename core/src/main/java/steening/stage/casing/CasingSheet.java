@@ -34,7 +34,7 @@ final class CasingSheet {
   static Sheet of(Well well) {
     CasingString string = well.get(CasingString.PART);
     if (string.pieces().isEmpty()) return Sheet.EMPTY;
-    Sheet sheet = pipe(string(Sheet.EMPTY, string), string);
+    Sheet sheet = Offcut.on(pipe(Stopped.on(string(Sheet.EMPTY, string), well), string), well);
     Optional<Outcome> entrance = EntranceVelocity.at(well);
     if (entrance.isPresent()) {
       sheet = sheet.line(EntranceVelocity.VELOCITY.label(), entrance.get().figure("velocity"), entrance.get());

@@ -28,6 +28,7 @@ final class DevelopmentFindings {
     List<Finding> findings = new ArrayList<>();
     adrift(well).ifPresent(findings::add);
     SetFindings.of(well).ifPresent(findings::add);
+    CureFindings.of(well).ifPresent(findings::add);
     sand(well).ifPresent(findings::add);
     settled(well).ifPresent(findings::add);
     rising(well).ifPresent(findings::add);

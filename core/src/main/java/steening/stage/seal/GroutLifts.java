@@ -26,8 +26,8 @@ import steening.well.Plan;
  * safety wanted. What has set presses no more, so each lift counts for itself.
  *
  * <p>n = H / h rounded up; l = H / n; Q = (n − 1) q. H the column, h highest lift as in {@link Collapse}, q wait until
- * a lift has set. Waits, seen: 24 h (Minn.; Mich., 48 h with bentonite), 18 or 12 h by the type of cement (Md.), 72 or 24
- * h (a Virginia county), 12 h rapid cement (Minn.), which does not go with plastic.
+ * a lift has set. Waits, seen: 24 h (Minn.; Mich., 48 h with bentonite), 18 or 12 h by the type of cement (Md.), 72 or
+ * 24 h (a Virginia county), 12 h rapid cement (Minn.), which does not go with plastic.
  */
 final class GroutLifts {
   static final QuantityField OUTSIDE = Plan.CASING_OUTSIDE.named("outside");
