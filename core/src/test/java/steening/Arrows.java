@@ -47,6 +47,7 @@ final class Arrows {
       "java.util.regex        : everyone",
       "java.util.stream       : everyone",
       "org.hipparchus.util    : number",
+      "org.pcollections       : journal well room job",
       "com.eclipsesource.json : journal json page cases",
       "j2html                 : page report",
       "j2html.attributes      : page report",

@@ -1,8 +1,11 @@
 package steening.job;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.field.Kind;
 import steening.finding.Finding;
 import steening.journal.Entry;
@@ -14,27 +17,74 @@ import steening.stage.Stage;
 import steening.well.Well;
 
 /**
- * One well with its journal, folded.
- *
- * @param unread entries that are kept but not understood here: of a newer kind, or with a body that does not fit
+ * One well with its journal, folded. It grows with its journal: what was folded before a new entry stays folded, and of
+ * an entry that belongs further back only what comes after it is folded again, from the last mark before it.
  */
-public record Job(Journal journal, Well well, List<Entry> unread) {
+public final class Job {
   /** Site, permit and plan are the desk's; the rig moves after them. */
   static final int DESK_WORK = 3;
 
+  /** So many facts lie between two marks. */
+  private static final int BETWEEN_MARKS = 256;
+
+  private final Journal journal;
+  private final Well well;
+  private final Fold fold;
+  private final PVector<Fold> marks;
+
+  private Job(Journal journal, Fold fold, PVector<Fold> marks) {
+    this.journal = journal;
+    this.well = fold.well();
+    this.fold = fold;
+    this.marks = marks;
+  }
+
   /** Folds a journal. Pure: equal journals give equal wells. */
   public static Job of(String id, Journal journal) {
-    Well well = Well.named(id);
-    List<Entry> unread = new ArrayList<>();
-    for (Entry entry : journal.facts()) {
-      Optional<Kind> kind = Stages.kind(entry.kind());
-      boolean readable = kind.isPresent()
-          && entry.schema() <= kind.get().schema()
-          && kind.get().faults(entry.body()).isEmpty();
-      if (readable) well = Stages.ofKind(entry.kind()).orElseThrow().fold(well, entry);
-      else unread.add(entry);
+    Fold nothing = Fold.nothing(id);
+    return folded(journal, nothing, TreePVector.singleton(nothing));
+  }
+
+  /** The same as folding the union of the journal and these entries. */
+  public Job with(Collection<Entry> more) {
+    Journal.Growth growth = journal.grown(more);
+    if (growth.kept() >= fold.facts()) return folded(growth.journal(), fold, marks);
+    PVector<Fold> standing = marks;
+    while (last(standing).facts() > growth.kept()) standing = standing.minus(standing.size() - 1);
+    return folded(growth.journal(), last(standing), standing);
+  }
+
+  private static Job folded(Journal journal, Fold from, PVector<Fold> marks) {
+    List<Entry> facts = journal.facts();
+    Fold fold = from;
+    PVector<Fold> more = marks;
+    while (fold.facts() < facts.size()) {
+      fold = fold.and(facts.get(fold.facts()));
+      if (fold.facts() % BETWEEN_MARKS == 0) more = more.plus(fold);
     }
-    return new Job(journal, well, List.copyOf(unread));
+    return new Job(journal, fold, more);
+  }
+
+  private static Fold last(PVector<Fold> marks) {
+    return marks.get(marks.size() - 1);
+  }
+
+  public Journal journal() {
+    return journal;
+  }
+
+  public Well well() {
+    return well;
+  }
+
+  /** Entries that are kept but not understood here: of a newer kind, or with a body that does not fit. */
+  public List<Entry> unread() {
+    return fold.unread();
+  }
+
+  /** Values that a form would have asked about, in entries that came another way and that nobody confirmed. */
+  List<Finding> unusual() {
+    return fold.unusual();
   }
 
   /** All findings, the heaviest first, otherwise in the order of the job. */
@@ -47,7 +97,7 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
 
   /** The latest fact of a kind. */
   public Optional<Entry> last(Kind kind) {
-    return journal.facts().stream().filter(e -> e.kind().equals(kind.name())).reduce((earlier, later) -> later);
+    return Optional.ofNullable(fold.latest().get(kind.name()));
   }
 
   /**
@@ -60,8 +110,9 @@ public record Job(Journal journal, Well well, List<Entry> unread) {
   }
 
   private Optional<Stage> beside() {
-    Optional<Stage> latest = journal.facts().stream().reduce((earlier, later) -> later)
-        .flatMap(entry -> Stages.ofKind(entry.kind()));
+    List<Entry> facts = journal.facts();
+    Optional<Stage> latest =
+        facts.isEmpty() ? Optional.empty() : Stages.ofKind(facts.get(facts.size() - 1).kind());
     boolean lineDone = Stages.all().stream().filter(s -> !s.isBesideTheLine()).allMatch(this::isOver);
     return Stages.all().stream().filter(Stage::isBesideTheLine)
         .filter(stage -> stage.endsTheJob(well)

@@ -52,14 +52,12 @@ final class JournalFindings {
                   entry.kind()))
           .from(List.of(entry.id())));
     }
-    for (Entry entry : job.journal().facts()) {
-      Stages.kind(entry.kind()).ifPresent(kind -> findings.addAll(unusual(kind, entry)));
-    }
+    findings.addAll(job.unusual());
     return findings;
   }
 
   /** Values that a form would have asked about, in entries that came another way and that nobody confirmed. */
-  private static List<Finding> unusual(Kind kind, Entry entry) {
+  static List<Finding> unusual(Kind kind, Entry entry) {
     List<Finding> findings = new ArrayList<>();
     for (Reading reading : kind.read(entry.body().values(), Reader.US_ENGLISH).values()) {
       if (reading instanceof Reading.Asked asked) {

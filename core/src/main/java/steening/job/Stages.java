@@ -1,6 +1,8 @@
 package steening.job;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import steening.field.Kind;
 import steening.journal.Entry;
@@ -40,6 +42,22 @@ public final class Stages {
       new HandoverStage(),
       new DecommissioningStage());
 
+  private static final Map<String, Stage> BY_NAME = new LinkedHashMap<>();
+  private static final Map<String, Stage> BY_KIND = new LinkedHashMap<>();
+  private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
+  private static final Map<String, Reckoning> RECKONINGS = new LinkedHashMap<>();
+
+  static {
+    for (Stage stage : ALL) {
+      BY_NAME.put(stage.name(), stage);
+      for (Kind kind : stage.kinds()) {
+        BY_KIND.put(kind.name(), stage);
+        KINDS.put(kind.name(), kind);
+      }
+      for (Reckoning reckoning : stage.reckonings()) RECKONINGS.put(reckoning.name(), reckoning);
+    }
+  }
+
   private Stages() {}
 
   public static List<Stage> all() {
@@ -47,16 +65,16 @@ public final class Stages {
   }
 
   public static Optional<Stage> named(String name) {
-    return ALL.stream().filter(s -> s.name().equals(name)).findFirst();
+    return Optional.ofNullable(BY_NAME.get(name));
   }
 
   /** The stage that a kind of entry belongs to. */
   public static Optional<Stage> ofKind(String kind) {
-    return ALL.stream().filter(s -> s.kinds().stream().anyMatch(k -> k.name().equals(kind))).findFirst();
+    return Optional.ofNullable(BY_KIND.get(kind));
   }
 
   public static Optional<Kind> kind(String name) {
-    return ALL.stream().flatMap(s -> s.kinds().stream()).filter(k -> k.name().equals(name)).findFirst();
+    return Optional.ofNullable(KINDS.get(name));
   }
 
   /**
@@ -71,10 +89,10 @@ public final class Stages {
   }
 
   public static List<Reckoning> reckonings() {
-    return ALL.stream().flatMap(s -> s.reckonings().stream()).toList();
+    return List.copyOf(RECKONINGS.values());
   }
 
   public static Optional<Reckoning> reckoning(String name) {
-    return reckonings().stream().filter(r -> r.name().equals(name)).findFirst();
+    return Optional.ofNullable(RECKONINGS.get(name));
   }
 }

@@ -8,9 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 
 /** Which entries replace which, and what holds in the end. Clocks decide only between those that links leave equal. */
-record Corrections(Map<String, List<Entry>> claims, List<List<Entry>> rivals, List<Entry> facts) {
+record Corrections(
+    Map<String, List<Entry>> claims, List<List<Entry>> rivals, List<Entry> waiting, PVector<Entry> facts) {
+  static final Corrections NONE = new Corrections(Map.of(), List.of(), List.of(), TreePVector.empty());
+
   private static final Comparator<Entry> BY_WRITING =
       Comparator.comparingLong((Entry e) -> e.recordedAt().epochMillis()).thenComparing(Entry.ORDER);
 
@@ -28,11 +33,25 @@ record Corrections(Map<String, List<Entry>> claims, List<List<Entry>> rivals, Li
     List<List<Entry>> rivals = lines(holding, byId).values().stream().filter(line -> line.size() > 1).toList();
     Set<String> losing = new LinkedHashSet<>();
     for (List<Entry> line : rivals) for (Entry rival : line.subList(0, line.size() - 1)) losing.add(rival.id());
-    return new Corrections(claims, rivals, holding.stream().filter(e -> !losing.contains(e.id())).toList());
+    List<Entry> facts = holding.stream().filter(e -> !losing.contains(e.id())).toList();
+    return new Corrections(claims, rivals, waiting(ordered, byId), TreePVector.from(facts));
+  }
+
+  /** The same with one more entry that has nothing to do with any before it and comes after all of them. */
+  Corrections followedBy(Entry entry) {
+    return entry.isWithdrawal() ? this : new Corrections(claims, rivals, waiting, facts.plus(entry));
+  }
+
+  boolean isClaimed(String id) {
+    return claims.containsKey(id);
   }
 
   List<Entry> claimsOn(Entry entry) {
     return List.copyOf(claims.getOrDefault(entry.id(), List.of()));
+  }
+
+  private static List<Entry> waiting(List<Entry> ordered, Map<String, Entry> byId) {
+    return ordered.stream().filter(e -> e.replaces().stream().anyMatch(t -> !byId.containsKey(t))).toList();
   }
 
   /** What holds, grouped by the first entry of its line of corrections, each group in order of writing. */

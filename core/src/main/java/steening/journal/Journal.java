@@ -3,9 +3,10 @@ package steening.journal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.pcollections.PVector;
+import org.pcollections.TreePMap;
+import org.pcollections.TreePVector;
 
 /**
  * The entries of one well: a set that only grows, shown in {@link Entry#ORDER}. Equal sets give equal journals, in
@@ -13,21 +14,31 @@ import java.util.function.Predicate;
  *
  * <p>Two different contents under one id should not happen, and do when a device was copied or a file edited by hand.
  * The one whose text sorts first is then the entry, everywhere alike, and the others are kept as {@link #clashes}.
+ *
+ * <p>An entry that simply comes after all the others is added in a time that hardly grows with the journal. One that
+ * arrives late, or takes another's place, costs a look at every entry.
  */
 public final class Journal {
-  public static final Journal EMPTY = new Journal(new TreeMap<>(), new TreeMap<>());
+  public static final Journal EMPTY =
+      new Journal(TreePMap.empty(), TreePMap.empty(), TreePVector.empty(), Corrections.NONE);
 
-  private final TreeMap<String, Entry> byId;
-  private final TreeMap<String, Entry> clashesByText;
-  private final List<Entry> ordered;
-  private Corrections corrections;
+  private final TreePMap<String, Entry> byId;
+  private final TreePMap<String, Entry> clashesByText;
+  private final PVector<Entry> ordered;
+  private final Corrections corrections;
 
-  private Journal(TreeMap<String, Entry> byId, TreeMap<String, Entry> clashesByText) {
+  private Journal(
+      TreePMap<String, Entry> byId, TreePMap<String, Entry> clashesByText, PVector<Entry> ordered,
+      Corrections corrections) {
     this.byId = byId;
     this.clashesByText = clashesByText;
-    List<Entry> all = new ArrayList<>(byId.values());
-    all.sort(Entry.ORDER);
-    this.ordered = List.copyOf(all);
+    this.ordered = ordered;
+    this.corrections = corrections;
+  }
+
+  private static Journal of(TreePMap<String, Entry> byId, TreePMap<String, Entry> clashesByText) {
+    List<Entry> ordered = inOrder(byId.values());
+    return new Journal(byId, clashesByText, TreePVector.from(ordered), Corrections.among(ordered, byId));
   }
 
   public static Journal of(Collection<Entry> entries) {
@@ -36,18 +47,55 @@ public final class Journal {
 
   /** The union. */
   public Journal with(Collection<Entry> more) {
-    TreeMap<String, Entry> union = new TreeMap<>(byId);
-    TreeMap<String, Entry> clashes = new TreeMap<>(clashesByText);
+    return grown(more).journal();
+  }
+
+  /**
+   * A journal that has grown.
+   *
+   * @param kept how many of its facts, counted from the first, stood there before
+   */
+  public record Growth(Journal journal, int kept) {}
+
+  /** The union, and how much of what was worked out from the facts so far still holds. */
+  public Growth grown(Collection<Entry> more) {
+    Journal grown = this;
+    List<Entry> others = new ArrayList<>();
+    for (Entry entry : inOrder(more)) {
+      if (grown.canBeFollowedBy(entry)) grown = grown.followedBy(entry);
+      else if (!entry.equals(grown.entry(entry.id()))) others.add(entry);
+    }
+    if (others.isEmpty()) return new Growth(grown, facts().size());
+    Journal united = grown.unitedWith(others);
+    return new Growth(united, shared(facts(), united.facts()));
+  }
+
+  private boolean canBeFollowedBy(Entry entry) {
+    return entry.replaces().isEmpty()
+        && !byId.containsKey(entry.id())
+        && !corrections.isClaimed(entry.id())
+        && (ordered.isEmpty() || Entry.ORDER.compare(ordered.get(size() - 1), entry) < 0);
+  }
+
+  private Journal followedBy(Entry entry) {
+    return new Journal(
+        byId.plus(entry.id(), entry), clashesByText, ordered.plus(entry), corrections.followedBy(entry));
+  }
+
+  private Journal unitedWith(List<Entry> more) {
+    TreePMap<String, Entry> union = byId;
+    TreePMap<String, Entry> clashes = clashesByText;
     for (Entry entry : more) {
-      Entry known = union.putIfAbsent(entry.id(), entry);
+      Entry known = union.get(entry.id());
+      if (known == null) union = union.plus(entry.id(), entry);
       if (known == null || known.equals(entry)) continue;
       String knownText = Codec.write(known);
       String text = Codec.write(entry);
       boolean first = text.compareTo(knownText) < 0;
-      clashes.put(first ? knownText : text, first ? known : entry);
-      if (first) union.put(entry.id(), entry);
+      clashes = clashes.plus(first ? knownText : text, first ? known : entry);
+      if (first) union = union.plus(entry.id(), entry);
     }
-    return new Journal(union, clashes);
+    return of(union, clashes);
   }
 
   /** All entries, the replaced ones among them. */
@@ -70,7 +118,7 @@ public final class Journal {
 
   /** The entries that claim to replace this one. */
   public List<Entry> replacementsOf(Entry entry) {
-    return corrections().claimsOn(entry);
+    return corrections.claimsOn(entry);
   }
 
   /** What had happened by a moment, as is known today. */
@@ -85,12 +133,12 @@ public final class Journal {
 
   /** Corrections and withdrawals whose target has not arrived: kept, shown, and waiting. */
   public List<Entry> waiting() {
-    return ordered.stream().filter(e -> e.replaces().stream().anyMatch(t -> !byId.containsKey(t))).toList();
+    return corrections.waiting();
   }
 
   /** Corrections that do not know of each other, set by set: all are kept, the last holds, someone should choose. */
   public List<List<Entry>> rivals() {
-    return corrections().rivals();
+    return corrections.rivals();
   }
 
   /**
@@ -98,28 +146,33 @@ public final class Journal {
    * beats a withdrawal that does not know of it, so that nothing vanishes by accident.
    */
   public List<Entry> facts() {
-    return corrections().facts();
-  }
-
-  // worked out when first asked for; two threads that ask at once work out the same
-  private Corrections corrections() {
-    Corrections known = corrections;
-    if (known == null) {
-      known = Corrections.among(ordered, byId);
-      corrections = known;
-    }
-    return known;
+    return corrections.facts();
   }
 
   private Journal only(Predicate<Entry> kept) {
-    return new Journal(kept(byId, kept), kept(clashesByText, kept));
+    return of(kept(byId, kept), kept(clashesByText, kept));
   }
 
-  private static TreeMap<String, Entry> kept(Map<String, Entry> entries, Predicate<Entry> kept) {
-    TreeMap<String, Entry> result = new TreeMap<>();
-    for (Map.Entry<String, Entry> one : entries.entrySet()) {
-      if (kept.test(one.getValue())) result.put(one.getKey(), one.getValue());
+  private static TreePMap<String, Entry> kept(TreePMap<String, Entry> entries, Predicate<Entry> kept) {
+    List<String> gone =
+        entries.entrySet().stream().filter(e -> !kept.test(e.getValue())).map(e -> e.getKey()).toList();
+    return entries.minusAll(gone);
+  }
+
+  private static List<Entry> inOrder(Collection<Entry> entries) {
+    return entries.stream().sorted(Entry.ORDER).toList();
+  }
+
+  /** How many entries two lists begin with in common. */
+  private static int shared(List<Entry> before, List<Entry> after) {
+    List<Entry> shorter = before.size() < after.size() ? before : after;
+    List<Entry> longer = shorter == before ? after : before;
+    int shared = 0;
+    var other = longer.iterator();
+    for (Entry entry : shorter) {
+      if (!entry.equals(other.next())) return shared;
+      shared++;
     }
-    return result;
+    return shared;
   }
 }

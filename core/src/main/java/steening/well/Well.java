@@ -88,4 +88,19 @@ public final class Well {
     all.set(number - 1, done.apply(all.get(number - 1)));
     return new Well(id, this.number, parts, List.copyOf(all));
   }
+
+  /** Wells are equal when all that is known of them is. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Well well
+        && id.equals(well.id)
+        && number == well.number
+        && parts.equals(well.parts)
+        && earlier.equals(well.earlier);
+  }
+
+  @Override
+  public int hashCode() {
+    return parts.hashCode();
+  }
 }

@@ -2,6 +2,7 @@ package steening.stage.drilling.hole;
 
 import java.util.Arrays;
 import java.util.Optional;
+import steening.bore.Reach;
 import steening.field.ChoiceField;
 import steening.field.Kind;
 import steening.field.QuantityField;
@@ -12,6 +13,7 @@ import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.stage.drilling.Drilling;
 import steening.stage.drilling.DrillingEntries;
+import steening.stage.drilling.DrillingFold;
 import steening.well.Hole;
 import steening.well.MovedOver;
 import steening.well.Plan;
@@ -59,6 +61,9 @@ public final class MovingOver {
     Optional<Length> bit =
         well.get(Drilling.PART).rig().map(Drilling.Rig::bit).or(() -> well.get(Plan.PART).length(Plan.HOLE));
     if (bit.isEmpty() || !depth.isMoreThan(hole.depth())) return well;
-    return well.with(Hole.PART, hole.drilled(hole.depth(), depth, bit.get(), entry.happenedAt()));
+    Reach reach = new Reach(hole.depth(), depth, bit.get());
+    Drilling.Stretch stretch = new Drilling.Stretch(reach, DrillingFold.depthSoFar(well), entry.id());
+    return well.with(Hole.PART, hole.drilled(hole.depth(), depth, bit.get(), entry.happenedAt()))
+        .with(Drilling.PART, well.get(Drilling.PART).with(stretch));
   }
 }
