@@ -15,11 +15,13 @@ final class Arrows {
   /** First the package, then what it may see; every package may see itself. A room is a package below stage. */
   private static final List<String> INSIDE = List.of(
       "number    :",
+      "aquifer   : number",
+      "fit       : number",
       "language  : number",
       "quantity  : number language",
       "journal   : number language",
       "field     : number language quantity journal",
-      "reckoning : number language quantity journal field",
+      "reckoning : number aquifer language quantity journal field",
       "bore      : number language quantity journal field reckoning",
       "pipe      : number language quantity journal field reckoning bore",
       "mix       : number language quantity journal field reckoning bore pipe",
@@ -28,7 +30,7 @@ final class Arrows {
       "finding   : number language quantity reckoning",
       "drawing   : number language quantity journal field reckoning bore well",
       "stage     : number language quantity journal field reckoning bore ground pipe mix well finding drawing",
-      "room      : number language quantity journal field reckoning bore ground pipe mix well finding drawing stage",
+      "room      : number aquifer fit language quantity journal field reckoning bore ground pipe mix well finding drawing stage",
       "job       : number language quantity journal field reckoning bore ground pipe well finding drawing stage room",
       "json      : number language quantity journal field reckoning bore pipe well finding stage room job",
       "page      : number language quantity journal field reckoning bore pipe well finding drawing stage room job json",
