@@ -2,6 +2,8 @@ package steening.reckoning;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import steening.aquifer.Hantush;
+import steening.aquifer.Theis;
 import steening.language.UnitSystem;
 import steening.number.Elementary;
 import steening.number.StudentT;
@@ -19,7 +21,9 @@ enum Operation {
   /** The chance of more than t by Student's distribution, with so many degrees of freedom. */
   TAIL(5, "tail", Operation::tail),
   MOST(5, "max", Math::max),
-  LEAST(5, "min", Math::min);
+  LEAST(5, "min", Math::min),
+  THEIS(5, "W", (a, b) -> Theis.w(a)),
+  HANTUSH(5, "W", Hantush::w);
 
   /** A billionth of a bag over is not another bag: it is the rounding of the arithmetic before it. */
   private static final double HAIR = 1e-9;

@@ -125,6 +125,16 @@ public final class Term {
     return Operation.LEAST.of(this, other);
   }
 
+  /** The well function of Theis, W(u), of this u. */
+  public Term wellFunction() {
+    return Operation.THEIS.of(this);
+  }
+
+  /** The leaky well function of Hantush and Jacob, W(u; r/B), of this u. */
+  public Term wellFunction(Term leakage) {
+    return Operation.HANTUSH.of(this, leakage);
+  }
+
   /** The sum of at least one term. */
   public static Term sum(List<Term> terms) {
     Term sum = terms.get(0);

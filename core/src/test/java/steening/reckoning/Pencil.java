@@ -117,6 +117,7 @@ final class Pencil {
         case "tail" -> pair(Pencil::tail);
         case "max" -> pair(Math::max);
         case "min" -> pair(Math::min);
+        case "W" -> wellFunction();
         default -> throw lost();
       };
     }
@@ -161,6 +162,13 @@ final class Pencil {
       sum += weight * Math.pow(Math.cos(i * end / strips), power);
     }
     return sum * end / strips / 3;
+  }
+
+  private Span wellFunction() {
+    if (!take('(')) throw lost();
+    Span u = sum();
+    Span leakage = take(';') ? sum() : new Span(0, 0);
+    return closed(u.with(leakage, WellIntegral::w));
   }
 
   private Span closed(Span span) {

@@ -47,10 +47,12 @@ public final class ConstantRateTest {
   public static final QuantityField TO = Window.TO;
 
   /** To a well where the level is watched; nothing is drawn from it. */
-  public static final QuantityField DISTANCE = QuantityField.of(
+  public static final QuantityField OBSERVED_AT = QuantityField.of(
           "distance", Scale.DISTANCE,
           Phrase.of("distance to the observation well", "distancia al pozo de observación"), "200 ft", "60 m")
-      .between("1 ft", "20000 ft").usually("5 ft", "3000 ft").optional();
+      .between("1 ft", "20000 ft").usually("5 ft", "3000 ft");
+
+  public static final QuantityField DISTANCE = OBSERVED_AT.optional();
 
   static final Answer SLOPE = new Answer(
       "slope", Phrase.of("drawdown per log cycle", "abatimiento por ciclo logarítmico"), Scale.DEPTH);

@@ -17,6 +17,8 @@ import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.stage.test.curve.LeakyTest;
+import steening.stage.test.curve.TheisTest;
 import steening.well.Levels;
 import steening.well.Plan;
 import steening.well.PumpingTest;
@@ -47,7 +49,7 @@ public final class TestStage implements Stage {
   public List<Reckoning> reckonings() {
     return List.of(
         ConstantRateTest.RECKONING, SpecificCapacity.RECKONING, CasingStorageTime.RECKONING,
-        LongTermDrawdown.RECKONING, RecoveryTest.RECKONING);
+        LongTermDrawdown.RECKONING, RecoveryTest.RECKONING, TheisTest.RECKONING, LeakyTest.RECKONING);
   }
 
   @Override
