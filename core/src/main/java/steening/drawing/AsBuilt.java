@@ -9,10 +9,13 @@ import steening.bore.Reach;
 import steening.quantity.Length;
 import steening.quantity.Unit;
 import steening.well.CasingString;
+import steening.well.Closing;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Levels;
+import steening.well.MovedOver;
 import steening.well.Plan;
+import steening.well.Plugs;
 import steening.well.PumpSet;
 import steening.well.Screen;
 import steening.well.Well;
@@ -24,6 +27,8 @@ import steening.well.Well;
  * @param pipe as set; of the planned diameter where none was measured
  * @param fills from the bottom up
  * @param intake depth of the pump's intake
+ * @param plugs of a hole that is closed for good, from the bottom up
+ * @param cut how far below ground its casing was cut
  */
 record AsBuilt(
     Plan plan,
@@ -33,27 +38,40 @@ record AsBuilt(
     Bore pipe,
     List<FillReach> fills,
     Levels levels,
-    Optional<Length> intake) {
+    Optional<Length> intake,
+    List<PlugReach> plugs,
+    Optional<Length> cut) {
   private static final Length USUAL_PIPE = Length.of(4.5, Unit.INCH);
   static final Length USUAL_HOLE = Length.of(7.875, Unit.INCH);
 
   AsBuilt {
     fills = List.copyOf(fills);
+    plugs = List.copyOf(plugs);
   }
 
   static AsBuilt of(Well well) {
     Plan plan = well.get(Plan.PART);
     Bore hole = well.get(Hole.PART).bore();
     CasingString string = well.get(CasingString.PART);
-    Bore pipe = pipe(string, plan);
+    Optional<Closing> closing = well.get(Plugs.PART).closing();
+    Bore pipe = pipe(string, plan, closing);
+    // a hole that is given up or closed is not built to its plan any more
+    boolean over = closing.isPresent() || well.get(MovedOver.AWAY).isPresent();
+    Optional<Length> inside = closing.flatMap(Closing::inside).or(string::inside).or(plan::casingInside);
+    if (over && !pipe.isEmpty() && inside.isPresent()) {
+      string = string.of(pipe.reaches().get(0).diameter(), inside.get());
+    }
     return new AsBuilt(
-        plan, well.get(GroundLog.PART), hole, string, pipe, fills(well, plan, hole, pipe), well.get(Levels.PART),
-        well.get(PumpSet.PART).map(PumpSet::setting));
+        over ? Plan.PART.empty() : plan, well.get(GroundLog.PART), hole, string, pipe, fills(well, plan, hole, pipe), well.get(Levels.PART),
+        closing.isPresent() ? Optional.empty() : well.get(PumpSet.PART).map(PumpSet::setting), PlugReach.of(well),
+        pipe.isEmpty() ? Optional.empty() : closing.flatMap(Closing::cut));
   }
 
-  private static Bore pipe(CasingString string, Plan plan) {
-    if (string.bottom().isEmpty()) return Bore.NONE;
-    Length top = Length.ZERO.minus(string.stickUp().orElse(Length.ZERO));
+  private static Bore pipe(CasingString string, Plan plan, Optional<Closing> closing) {
+    if (string.bottom().isEmpty() || closing.filter(c -> c.pipe() == Closing.Casing.REMOVED).isPresent()) {
+      return Bore.NONE;
+    }
+    Length top = closing.flatMap(Closing::cut).orElse(Length.ZERO.minus(string.stickUp().orElse(Length.ZERO)));
     if (!string.bottom().get().isMoreThan(top)) return Bore.NONE;
     Length outside = string.outside().or(() -> plan.length(Plan.CASING_OUTSIDE)).orElse(USUAL_PIPE);
     return Bore.straight(outside, top, string.bottom().get());

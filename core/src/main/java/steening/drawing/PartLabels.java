@@ -21,6 +21,7 @@ final class PartLabels {
   private static final Phrase INTAKE = Phrase.of("pump intake", "toma de la bomba");
   private static final Phrase SCREEN = Phrase.of("screen", "rejilla");
   private static final Phrase BOTTOM_CAP = Phrase.of("bottom cap", "tapón de fondo");
+  private static final Phrase CASING_CUT = Phrase.of("casing cut", "ademe cortado");
   private static final Phrase HOLE_BOTTOM = Phrase.of("hole bottom", "fondo del barreno");
   private static final Phrase PLAN = Phrase.of("plan {0}", "plan {0}");
   static final Phrase EXPECTED = Phrase.of("expected, not sounded", "esperado, sin sondear");
@@ -45,6 +46,7 @@ final class PartLabels {
     if (well.pipe().isEmpty()) parts.plannedPipe();
     else parts.pipe();
     for (Filling filling : Filling.values()) parts.fill(filling);
+    for (PlugReach plug : well.plugs()) parts.plug(plug);
     parts.hole();
     parts.labels.sort((a, b) -> a.at().compareTo(b.at()));
     return parts.labels;
@@ -67,7 +69,9 @@ final class PartLabels {
   private void pipe() {
     double half = half(well.pipe());
     Optional<Length> planned = plan.length(Plan.STICK_UP);
-    well.string().stickUp().ifPresent(up -> labels.add(against(planned, up, stickUp(up, half))));
+    well.cut().ifPresentOrElse(
+        at -> labels.add(label(at, half, CASING_CUT, Ink.INK)),
+        () -> well.string().stickUp().ifPresent(up -> labels.add(against(planned, up, stickUp(up, half)))));
     List<Screen> screens = well.string().screens();
     for (Screen screen : screens) {
       Label label = screen(screen, half);
@@ -77,6 +81,12 @@ final class PartLabels {
     }
     Length bottom = well.pipe().bottom();
     labels.add(against(plan.stringBottom(), bottom, label(bottom, half, BOTTOM_CAP, Ink.INK)));
+  }
+
+  private void plug(PlugReach plug) {
+    Length middle = Depths.middle(plug.top(), plug.bottom());
+    String range = Depths.range(plug.top(), plug.bottom(), reader);
+    labels.add(label(middle, halfAt(middle), range, plug.label(), Ink.INK));
   }
 
   private void fill(Filling filling) {

@@ -28,6 +28,7 @@ final class Spoken {
   private static final Phrase PACK = Phrase.of("Filter pack {0}.", "Filtro de grava {0}.");
   private static final Phrase CHIPS = Phrase.of("Chip seal {0}.", "Sello de pellets {0}.");
   private static final Phrase GROUT = Phrase.of("Grout {0}.", "Lechada {0}.");
+  private static final Phrase PLUG = Phrase.of("Plug {0}, {1}.", "Tapón {0}, {1}.");
   private static final Phrase AT_REST = Phrase.of("Static water level {0}.", "Nivel estático {0}.");
   private static final Phrase PUMPING = Phrase.of("Pumping water level {0}.", "Nivel de bombeo {0}.");
   private static final Phrase INTAKE = Phrase.of("Pump intake {0}.", "Toma de la bomba {0}.");
@@ -56,6 +57,7 @@ final class Spoken {
     for (Reach hanging : well.hanging().reaches()) say(HANGING, depth(hanging.to()));
     for (Screen screen : well.string().screens()) say(SCREEN, range(screen.top(), screen.bottom()));
     for (FillReach fill : well.fills()) fill(fill);
+    for (PlugReach plug : well.plugs()) say(PLUG, range(plug.top(), plug.bottom()), plug.label().shownTo(reader));
     well.levels().atRest().map(Levels.Level::depth).ifPresent(at -> say(AT_REST, depth(at)));
     well.levels().pumping().map(Levels.Level::depth).ifPresent(at -> say(PUMPING, depth(at)));
     well.intake().ifPresent(at -> say(INTAKE, depth(at)));

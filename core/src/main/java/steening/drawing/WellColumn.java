@@ -12,7 +12,7 @@ final class WellColumn {
 
   static final String PLANNED = "pattern-plan-";
   private static final double WALL = 1.4;
-  private static final double TOP = 1.2;
+  static final double TOP = 1.2;
 
   private final Svg svg;
   private final Frame frame;
@@ -31,6 +31,7 @@ final class WellColumn {
       if (well.fill(filling).isPresent()) pattern(filling, BUILT, Ink.INK);
       if (well.restToFill(filling).isPresent()) pattern(filling, PLANNED, Ink.FAINT);
     }
+    new PlugDrawing(svg, frame, well).patterns();
   }
 
   private void pattern(Filling filling, String sort, String colour) {
@@ -46,6 +47,7 @@ final class WellColumn {
     walls();
     HangingDrawing.draw(svg, frame, well);
     if (!well.pipe().isEmpty()) new PipeDrawing(svg, frame, well).draw();
+    new PlugDrawing(svg, frame, well).draw();
     WaterDrawing.draw(svg, frame, well);
     if (!well.hole().isEmpty() || !well.pipe().isEmpty()) plan.staff(reader);
   }

@@ -12,6 +12,7 @@ import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.MovedOver;
+import steening.well.Plugs;
 import steening.well.Well;
 
 /** The holes of a job, each for itself: what was found, and what there is to show of it. */
@@ -34,6 +35,13 @@ public final class Holes {
   public static List<Stage> stages(Well hole) {
     return Stages.all().subList(Job.DESK_WORK, Stages.all().size()).stream()
         .filter(stage -> isBegun(stage, hole) && !sheet(stage, hole).isEmpty()).toList();
+  }
+
+  /** The holes that are closed, or that somebody began to close, each by itself. */
+  public static List<Well> closed(Well well) {
+    List<Well> holes = new ArrayList<>(well.earlier());
+    holes.add(well.alone());
+    return holes.stream().filter(hole -> hole.get(Plugs.PART).isBegun()).toList();
   }
 
   private static boolean isBegun(Stage stage, Well hole) {

@@ -27,6 +27,7 @@ import java.util.List;
 import steening.drawing.Section;
 import steening.drawing.Style;
 import steening.finding.Finding;
+import steening.job.Holes;
 import steening.job.Job;
 import steening.job.Stages;
 import steening.job.WellName;
@@ -50,9 +51,9 @@ public final class CompletionReport {
       "All depths are below the ground surface unless the point they were read from is named.",
       "Todas las profundidades son bajo el terreno, salvo que se nombre el punto de lectura.");
   private static final Phrase PRINTED = Phrase.of("Printed {0} from {1} entries.", "Impreso el {0} de {1} registros.");
-  private static final Phrase SIGNED = Phrase.of(
+  static final Phrase SIGNED = Phrase.of(
       "Signature of the licensed driller", "Firma del perforador con licencia");
-  private static final Phrase DATE = Phrase.of("Date", "Fecha");
+  static final Phrase DATE = Phrase.of("Date", "Fecha");
   private static final Phrase CAUTION = Phrase.of(
       "Local code, product labels and the licensed person decide where this paper and they differ.",
       "La norma local, las etiquetas y la persona con licencia deciden donde este papel y ellas difieran.");
@@ -82,10 +83,11 @@ public final class CompletionReport {
     parts.add(h1(say(TITLE)));
     parts.add(p(name).withClass("name"));
     parts.add(first());
-    for (Stage stage : Stages.all()) parts.add(stage(stage));
+    for (Stage stage : Stages.all()) if (!stage.isBesideTheLine()) parts.add(stage(stage));
     parts.add(findings());
-    for (Well hole : job.well().earlier()) parts.add(HolePart.of(hole, reader, appendix));
     parts.add(signature(now));
+    for (Well hole : job.well().earlier()) parts.add(HolePart.of(hole, reader, appendix));
+    for (Well hole : Holes.closed(job.well())) parts.add(PluggingRecord.of(hole, name, reader, appendix));
     parts.add(appendix.written());
     DomContent whole = html(
             head(title(say(TITLE) + ": " + name), style(rawHtml(Print.of(paper, font)))),

@@ -28,6 +28,7 @@ final class HolePart {
     String drawing = Section.draw(hole, reader, Style.PAGE.named("hole-" + hole.number() + "-"));
     parts.add(div(rawHtml(drawing)).withClass("first"));
     for (Stage stage : Holes.stages(hole)) {
+      if (stage.isBesideTheLine()) continue;
       parts.add(div(h2(stage.title().shownTo(reader)), SheetPrint.of(Holes.sheet(stage, hole), reader, appendix))
           .withClass("stage"));
     }

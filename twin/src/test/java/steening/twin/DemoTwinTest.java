@@ -41,6 +41,9 @@ class DemoTwinTest {
     for (String well : entries.stream().map(Entry::well).distinct().toList()) {
       for (String place : Places.of("/well/" + well)) journey.mustFind(place);
     }
+    for (Entry entry : entries) {
+      if (entry.kind().equals("moved-over")) journey.mustFind(Places.firstHole("/well/" + entry.well()));
+    }
     for (Entry entry : entries) journey.mustFind("/well/" + entry.well() + "/entry/" + entry.id());
     Entry last = entries.get(entries.size() - 1);
     journey.post("/well/" + last.well() + "/entry/" + last.id() + "/withdrawal", Map.of("why", "taken down twice"));

@@ -61,6 +61,7 @@ class PageTwinTest {
     }
     for (String place : Places.ofTheFirm()) journey.mustFind(place);
     for (String place : Places.of(well)) journey.mustFind(place);
+    journey.mustFind(Places.firstHole(well));
     journey.get("/nowhere", Map.of());
     journey.post("/settings", Map.of("units", "metric", "back", well));
     journey.post("/settings", Map.of("language", "es", "back", "//elsewhere"));

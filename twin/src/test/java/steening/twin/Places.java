@@ -23,4 +23,9 @@ final class Places {
     for (Stage stage : Stages.all()) places.add(well + "/" + stage.name());
     return places;
   }
+
+  /** A hole that was given up, where the job has one. */
+  static String firstHole(String well) {
+    return well + "/hole/1";
+  }
 }

@@ -4,10 +4,10 @@ import steening.job.JobInSteps;
 import steening.stage.EverydayWell;
 
 /** Own scenario: the everyday well's first hole, lost at 88 ft with the tools in its lowest 22 ft. Invented. */
-final class LostHole {
+public final class LostHole {
   private LostHole() {}
 
-  static JobInSteps givenUp() {
+  public static JobInSteps givenUp() {
     return EverydayWell.setUp()
         .then("hole", "from", "0 ft", "to", "88 ft", "diameter", "7 7/8 in")
         .then("moved-over", "depth", "88 ft", "why", "lost-tools", "distance", "12 ft", "direction", "north-east");
@@ -26,7 +26,7 @@ final class LostHole {
   }
 
   /** 50 ft of cement take 14.4 sacks, 35 ft of chips 17.2 bags. */
-  static JobInSteps plugged() {
+  public static JobInSteps plugged() {
     JobInSteps cement = plug(decided(), "38 ft", "88 ft", "neat-cement", 15, "water", "78 gal", "by", "tremie")
         .then("plug-tape", "hole", "1", "reading", "36.5 ft", "from", "ground");
     return plug(cement, "3 ft", "36.5 ft", "chips", 17, "minutes", "70 min")
