@@ -22,11 +22,7 @@ final class PackExpectations {
   /** For the bags that are in, where they were not sounded yet or a bridge is to be broken; and for the next three. */
   static List<Expectation> of(Well well) {
     if (well.get(Fill.CHIPS).isBegun() || well.get(Fill.GROUT).isBegun()) return List.of();
-    return Pouring.of(well).map(p -> {
-      List<Expectation> expectations = new ArrayList<>(of(p));
-      if (p.pack().bagsSinceTag() > 0) wait(p, well.get(Grade.PART)).ifPresent(expectations::add);
-      return expectations;
-    }).orElse(List.of());
+    return Pouring.of(well).map(PackExpectations::of).orElse(List.of());
   }
 
   private static List<Expectation> of(Pouring pouring) {
@@ -46,18 +42,6 @@ final class PackExpectations {
         .map(o -> new Expectation(
             what(pouring.pack().bags() + more, stickUp.isPresent(), bridged),
             o.figure(answer), Optional.of(o.figure(ExpectedTape.BAND.name())), o));
-  }
-
-  /** How long the finest grains of the bag take; the hole is taken as full to the ground. */
-  private static Optional<Expectation> wait(Pouring pouring, Optional<Grade> grade) {
-    Optional<Length> finest = grade.flatMap(Grade::finest);
-    Optional<Length> top = top(pouring).filter(t -> t.isMoreThan(Length.ZERO));
-    if (finest.isEmpty() || top.isEmpty()) return Optional.empty();
-    return Outcome.ifReckonable(() -> GrainFall.of(finest.get(), top.get())).map(o -> new Expectation(
-        Phrase.of(
-            "wait after the last bag, before the tape, by grade {0}",
-            "espera tras el último saco, antes de la sonda, según el grado {0}", grade.get().text()),
-        o.figure(GrainFall.WAIT.name()), Optional.empty(), o));
   }
 
   private static Expectation left(Outcome left) {
@@ -89,7 +73,7 @@ final class PackExpectations {
   }
 
   /** As sounded, or as expected where bags went in since. */
-  private static Optional<Length> top(Pouring pouring) {
+  static Optional<Length> top(Pouring pouring) {
     if (pouring.pack().bagsSinceTag() == 0 && pouring.pack().top().isPresent()) {
       return pouring.pack().top().map(top -> top.min(pouring.annulus().hole().bottom()));
     }

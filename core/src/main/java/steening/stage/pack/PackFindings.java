@@ -19,6 +19,7 @@ final class PackFindings {
     pack.aside().forEach(s -> findings.add(TapeFindings.adrift(s)));
     if (!sealed) TapeFindings.untagged(pack).ifPresent(findings::add);
     Pouring.of(well).ifPresent(p -> findings.addAll(of(p, sealed, well.get(Losses.PART))));
+    findings.replaceAll(f -> f.code().equals(Washout.CODE) ? EarlyTape.explaining(f, well) : f);
     return findings;
   }
 

@@ -9,6 +9,7 @@ import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.reckoning.Reckoning;
+import steening.stage.Clock;
 import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
@@ -86,6 +87,11 @@ public final class PackStage implements Stage {
   @Override
   public Sheet sheet(Well well) {
     return PackSheet.of(well);
+  }
+
+  @Override
+  public List<Clock> clocks(Well well) {
+    return PackClocks.of(well);
   }
 
   @Override

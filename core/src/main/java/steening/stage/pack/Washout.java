@@ -18,6 +18,8 @@ import steening.well.Losses;
 
 /** A stretch that took much more sand than the hole should hold there. */
 final class Washout {
+  static final String CODE = "pack.washout";
+
   /** Apparent over drilled diameter (common practice, no source). */
   private static final double MUCH_WIDER = 1.15;
 
@@ -44,7 +46,7 @@ final class Washout {
     Figure apparent = Filled.said(outcome);
     Figure drilled = new Figure(bit, Scale.DIAMETER);
     List<String> entries = pouring.before(tag).map(b -> List.of(b.entry(), tag.entry())).orElse(List.of(tag.entry()));
-    return Finding.of("pack.washout", Weight.LOOK, PackStage.NAME, Phrase.of(
+    return Finding.of(CODE, Weight.LOOK, PackStage.NAME, Phrase.of(
             "Between {0} and {1} the hole took sand for {2} across; the bit was {3}. That is {4} times what was"
                 + " reckoned.",
             "Entre {0} y {1} el barreno llevó arena para {2} de diámetro; la barrena fue de {3}. Es {4} veces lo"

@@ -26,7 +26,7 @@ import steening.well.Well;
  * what is in it, the casing is taken as full of water, as it should be kept.
  *
  * @param column height of the grout
- * @param thickness of the grout beside the casing, where the hole is widest
+ * @param thickness of the grout beside the casing, where the hole is widest, as drilled or as found
  */
 record CasingLoad(
     Recipe recipe, Density grout, Length outside, Length inside, Length column, Length thickness, boolean isClosed,
@@ -58,8 +58,14 @@ record CasingLoad(
   private static Length thickness(Sealing sealing, Length outside) {
     Length widest = sealing.annulus().hole().reaches().stream()
         .filter(r -> r.from().isLessThan(sealing.bottom()) && r.to().isMoreThan(sealing.top()))
-        .map(Reach::diameter).max(Length::compareTo).orElse(outside);
+        .map(Reach::diameter).max(Length::compareTo).orElse(outside)
+        .max(found(sealing).orElse(outside));
     return new Length(widest.minus(outside).max(Length.ZERO).nanometres() / 2);
+  }
+
+  /** As wide as the grout that is in shows the hole to be. */
+  private static Optional<Length> found(Sealing sealing) {
+    return sealing.lastTagOfTheDay().flatMap(sealing::filled).map(o -> (Length) o.quantity("apparent-diameter"));
   }
 
   /** What is in the casing. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import steening.bore.Bagged;
 import steening.finding.Finding;
 import steening.finding.Weight;
+import steening.journal.Moment;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Length;
@@ -13,6 +14,7 @@ import steening.quantity.Measure;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.reckoning.Outcome;
+import steening.stage.Clock;
 import steening.well.Fill;
 
 /**
@@ -79,6 +81,16 @@ final class ChipsTiming {
   static Optional<Outcome> landing(Sealing sealing) {
     return Optional.of(sealing.packTop()).filter(t -> t.isMoreThan(Length.ZERO))
         .flatMap(top -> Outcome.ifReckonable(() -> ChipsFall.of(top)));
+  }
+
+  /** Before that the tape tells nothing; none once it was down. */
+  static Optional<Clock> clock(Sealing sealing) {
+    Fill chips = sealing.chips();
+    if (chips.bagsSinceTag() == 0 || sealing.grout().isBegun()) return Optional.empty();
+    Moment last = chips.pours().get(chips.pours().size() - 1).at();
+    return landing(sealing).map(o -> new Clock(
+        Phrase.of("the last chips have landed: tape not before", "los últimos pellets llegaron: sonda no antes"), last,
+        last.plusMinutes((long) Math.ceil(o.quantity(ChipsFall.WAIT.name()).in(Unit.MINUTE))), Optional.of(o)));
   }
 
   private static Figure minutes(double minutes) {

@@ -13,7 +13,7 @@ import steening.stage.seal.placing.WorkingTime;
 import steening.well.Fill;
 import steening.well.Well;
 
-/** What has its time while grout is placed: the batch in the pump, cement that sets, tomorrow's look. */
+/** What has its time while the seal is placed: chips that fall, the batch in the pump, setting cement, a next look. */
 final class SealClocks {
   private static final Phrase AGAIN =
       Phrase.of("sound the grout again, and top it up", "sondee otra vez la lechada y complétela");
@@ -24,6 +24,7 @@ final class SealClocks {
 
   static List<Clock> of(Well well) {
     List<Clock> clocks = new ArrayList<>();
+    Sealing.of(well).flatMap(ChipsTiming::clock).ifPresent(clocks::add);
     Grouting grouting = well.get(Grouting.PART);
     boolean done = Grouted.isDone(well);
     if (!done) grouting.lastBatch().flatMap(SealClocks::workable).ifPresent(clocks::add);

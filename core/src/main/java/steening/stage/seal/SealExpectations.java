@@ -33,9 +33,6 @@ final class SealExpectations {
             Phrase.of(
                 "tape on the chips after {0}", "sonda sobre los pellets tras {0}", Bagged.said(sealing.chips().bags())),
             o, readFromCasing(sealing.chips(), string))));
-        ChipsTiming.landing(sealing).ifPresent(o -> expectations.add(new Expectation(
-            Phrase.of("wait after the last bag, before the tape", "espera tras el último saco, antes de la sonda"),
-            o.figure(ChipsFall.WAIT.name()), Optional.empty(), o)));
       }
       sealing.planned(Bagged.NO_OVERAGE).ifPresent(o -> {
         expectations.addAll(beforeMixing(o));

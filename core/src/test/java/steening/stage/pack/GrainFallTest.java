@@ -8,13 +8,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import steening.finding.Finding;
 import steening.job.JobInSteps;
+import steening.journal.Moment;
 import steening.language.Language;
 import steening.language.Reader;
 import steening.language.UnitSystem;
 import steening.quantity.Unit;
 import steening.reckoning.Inputs;
 import steening.reckoning.Outcome;
+import steening.stage.Clock;
 
 class GrainFallTest {
   /** Ferguson and Church (2004) worked out at ν = 1.3 mm²/s, minutes for 100 ft; 1.307 here, hence 1 %. */
@@ -35,26 +38,45 @@ class GrainFallTest {
     assertThat(new Grade(text).finest().map(l -> l.in(Unit.MILLIMETRE)).orElse(null)).isEqualTo(millimetres);
   }
 
-  /** Own scenario, by hand: 16-30 sand, 0.6 mm, 0.256 ft/s; bag 3 to 137.6 ft: 8.97 min / 0.75. */
+  /** Own scenario, by hand: 16-30 sand, 0.6 mm, 0.256 ft/s; bag 3 to 137.6 ft: 8.97 min / 0.75, and 12 min at most. */
   @Test
   void saysHowLongToWaitBeforeTheTape() {
     JobInSteps poured = EverydayPackTest.DRILLED.then("pack-bags", "bags", "3", "grade", "16-30");
-    assertThat(waits(poured, Reader.US_ENGLISH))
-        .hasSize(1).allMatch(w -> w.startsWith("wait after the last bag, before the tape, by grade 16-30: 12.0 min"));
-    assertThat(waits(poured, new Reader(Language.SPANISH, UnitSystem.METRIC)).get(0)).startsWith("espera tras");
-    assertThat(waits(poured.then("pack-tape", "reading", "133 ft", "from", "ground"), Reader.US_ENGLISH)).isEmpty();
+    Moment last = poured.entries().get(poured.entries().size() - 1).happenedAt();
+    assertThat(clocks(poured)).hasSize(1).allSatisfy(clock -> {
+      assertThat(clock.until().minutesSince(last)).isEqualTo(12);
+      assertThat(clock.what().shownTo(Reader.US_ENGLISH))
+          .isEqualTo("the last grains of 16-30 are down: tape not before");
+      assertThat(clock.what().shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC)))
+          .startsWith("los últimos granos");
+    });
+    assertThat(clocks(poured.then("pack-tape", "reading", "137 ft", "from", "ground"))).isEmpty();
+    assertThat(clocks(poured.then("chips", "bags", "1"))).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"fine", "silica sand", "99999999999999999999-1"})
   void saysNothingOfAGradeItDoesNotKnow(String grade) {
     JobInSteps poured = EverydayPackTest.DRILLED.then("pack-bags", "bags", "3", "grade", grade);
-    assertThat(waits(poured, Reader.US_ENGLISH)).isEmpty();
+    assertThat(clocks(poured)).isEmpty();
   }
 
-  private static List<String> waits(JobInSteps job, Reader reader) {
-    return job.expectations("pack").stream()
-        .map(e -> e.what().shownTo(reader) + ": " + e.figure().shownTo(reader))
-        .filter(t -> t.startsWith("wait") || t.startsWith("espera")).toList();
+  /** Own scenario: 20-40 sand needs 16 min to 132 ft, the tape went down after ten. */
+  @Test
+  void aTapeThatWasEarlyMayFindAWashoutThatIsNone() {
+    assertThat(washout("20-40").cause().orElseThrow().shownTo(Reader.US_ENGLISH))
+        .endsWith("the tape went down 10.0 min after the last bag, and the finest grains of 20-40 take 16.4 min.");
+    assertThat(washout("10-20").cause().orElseThrow().shownTo(Reader.US_ENGLISH)).doesNotContain("still falling");
+  }
+
+  private static Finding washout(String grade) {
+    return EverydayPackTest.DRILLED.then("pack-bags", "bags", "3", "grade", grade)
+        .then("pack-tape", "reading", "137.6 ft", "from", "ground")
+        .then("pack-bags", "bags", "5", "grade", grade)
+        .then("pack-tape", "reading", "131 ft", "from", "ground").finding("pack.washout").orElseThrow();
+  }
+
+  private static List<Clock> clocks(JobInSteps job) {
+    return job.stage("pack").clocks(job.job().well());
   }
 }

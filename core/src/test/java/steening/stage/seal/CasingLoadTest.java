@@ -76,6 +76,10 @@ class CasingLoadTest {
     Finding heat = wide.finding("seal.heat").orElseThrow();
     assertThat(heat.weight()).isEqualTo(Weight.LOOK);
     assertThat(heat.text().shownTo(Reader.US_ENGLISH)).contains("up to 3 1/4 in thick");
+    // by hand: 20 bags of 8.78 gal in 30 ft, 0.0408 × (D² − 4.5²) × 30 = 175.6, so that D = 12.8 in
+    JobInSteps lost = CEMENT.then("grout-batch", "bags", "20", "water", "104 gal", "returns", "no")
+        .then("grout-tape", "reading", "40 ft", "from", "ground");
+    assertThat(lost.finding("seal.heat").orElseThrow().weight()).isEqualTo(Weight.LOOK);
   }
 
   @Test

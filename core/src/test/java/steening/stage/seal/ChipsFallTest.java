@@ -3,6 +3,7 @@ package steening.stage.seal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import steening.finding.Finding;
@@ -47,13 +48,14 @@ class ChipsFallTest {
   @Test
   void saysHowLongToWaitBeforeTheTape() {
     JobInSteps poured = EverydaySealTest.PACKED.then("chips", "bags", "2");
-    Reader spanish = new Reader(Language.SPANISH, UnitSystem.METRIC);
-    // by hand: 115 ft / 1.05 ft/s / 0.6 = 182 s
-    assertThat(poured.expectations("seal")).anySatisfy(e -> {
-      assertThat(e.what().shownTo(Reader.US_ENGLISH)).isEqualTo("wait after the last bag, before the tape");
-      assertThat(e.figure().shownTo(Reader.US_ENGLISH)).isEqualTo("3.0 min");
-      assertThat(e.what().shownTo(spanish)).startsWith("espera tras");
+    Moment last = poured.entries().get(poured.entries().size() - 1).happenedAt();
+    // by hand: 115 ft / 1.05 ft/s / 0.6 = 182.5 s, and 4 min at most
+    assertThat(poured.stage("seal").clocks(poured.job().well())).hasSize(1).allSatisfy(clock -> {
+      assertThat(clock.until().minutesSince(last)).isEqualTo(4);
+      assertThat(clock.what().shownTo(Reader.US_ENGLISH)).startsWith("the last chips have landed");
+      assertThat(clock.what().shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC))).startsWith("los últimos");
     });
+    assertThat(EverydaySealTest.CHIPPED.stage("seal").clocks(EverydaySealTest.CHIPPED.job().well())).isEmpty();
   }
 
   /** Own scenario: eight bags ten minutes after two, where three minutes a bag make 24. */
@@ -77,7 +79,7 @@ class ChipsFallTest {
 
   private static JobInSteps tapedAfter(int minutes) {
     JobInSteps poured = EverydaySealTest.PACKED.then("chips", "bags", "2");
-    List<Entry> entries = new java.util.ArrayList<>(poured.entries());
+    List<Entry> entries = new ArrayList<>(poured.entries());
     Moment at = entries.get(entries.size() - 1).happenedAt().plusMinutes(minutes);
     Body body = Body.of("reading", "109.6 ft", "from", "ground");
     entries.add(new Entry("tape", "w1", "d1", 99, "crew", at, at, "chips-tape", 1, body, List.of()));
