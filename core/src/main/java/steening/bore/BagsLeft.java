@@ -12,9 +12,11 @@ import steening.reckoning.Term;
  * How many more bags a stretch takes, with how sure that is, by what the hole took so far.
  *
  * <p>M = R V′ / b is as likely too little as too much; the mean is M 10^(1.151293 f), and so many of a hundred wells
- * take between M / 10^(z √f) and M 10^(z √f), z = 0.6745, 1.2816, 1.6449 for 50, 80, 90. V′ what the stretch holds by
- * the bit, b volume of a bag, R and f as {@link Overbreak} has them, 1.151293 = ln 10 / 2; bags that went in since the
- * tape are taken off. Source, range, accuracy: as there.
+ * take between M / 10^(z √f) and M 10^(z √f), z = 0.7064, 1.3968, 1.8595 for 50, 80, 90: Student's t with eight degrees
+ * of freedom and not the normal curve, since how uneven the ground is was itself guessed, from no more than a few
+ * stretches (eight is a judgement; common practice, no source). V′ what the stretch holds by the bit, b volume of a
+ * bag, R and f as {@link Overbreak} has them, 1.151293 = ln 10 / 2; bags that went in since the tape are taken off.
+ * Source, range, accuracy: as there.
  */
 public final class BagsLeft {
   public static final Answer RATIO =
@@ -28,7 +30,7 @@ public final class BagsLeft {
   public static final Answer WHOLE = new Answer(
       "bags", Phrase.of("whole bags to have for that", "sacos enteros que tener para eso"), Scale.NUMBER);
   private static final List<Band> BANDS =
-      List.of(new Band(50, 0.6744898, "₅"), new Band(80, 1.281552, "₈"), new Band(90, 1.644854, "₉"));
+      List.of(new Band(50, 0.7063866, "₅"), new Band(80, 1.396815, "₈"), new Band(90, 1.859548, "₉"));
 
   public static final List<Answer> ANSWERS = List.of(
       RATIO, AS_DRILLED, MEAN, MOST, WHOLE,
@@ -73,7 +75,7 @@ public final class BagsLeft {
     Term middle = drilled.times(ratio)
         .named("M", Phrase.of("as likely more as less", "tan probable más como menos"), Scale.NUMBER);
     Term mean = less(middle.times(tenToThe(variance, 1.151293)), since).named("E", MEAN.label(), Scale.NUMBER);
-    Term most = less(middle.times(tenToThe(deviation, 1.281552)), since).named("Q", MOST.label(), Scale.NUMBER);
+    Term most = less(middle.times(tenToThe(deviation, 1.396815)), since).named("Q", MOST.label(), Scale.NUMBER);
     Outcome outcome = Outcome.empty().with(RATIO.name(), ratio).with(AS_DRILLED.name(), drilled)
         .with(MEAN.name(), mean).with(MOST.name(), most)
         .with(WHOLE.name(), most.roundedUp().named("B", WHOLE.label(), Scale.NUMBER));

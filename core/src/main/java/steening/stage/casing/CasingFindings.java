@@ -19,6 +19,7 @@ final class CasingFindings {
     findings.addAll(TallyFindings.of(well));
     Stopped.finding(well).ifPresent(findings::add);
     Offcut.finding(well).ifPresent(findings::add);
+    JointFindings.of(well).ifPresent(findings::add);
     findings.addAll(PlanFindings.of(well));
     findings.addAll(CentraliserFindings.of(well));
     Cementing.unreckoned(well).ifPresent(findings::add);

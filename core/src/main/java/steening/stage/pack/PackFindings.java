@@ -28,6 +28,7 @@ final class PackFindings {
     Optional<Finding> miscounted = BagFindings.count(pouring);
     miscounted.ifPresent(findings::add);
     BagFindings.size(pouring).ifPresent(findings::add);
+    TruckFindings.pallet(pouring).ifPresent(findings::add);
     Optional<Finding> odd = TapeFindings.odd(pouring);
     odd.ifPresent(findings::add);
     if (miscounted.isPresent() || odd.filter(f -> TapeFindings.IMPOSSIBLE.contains(f.code())).isPresent()) {

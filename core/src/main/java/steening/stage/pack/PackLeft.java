@@ -1,12 +1,13 @@
 package steening.stage.pack;
 
 import java.util.List;
-import java.util.Optional;
 import steening.bore.Annulus;
 import steening.bore.BagsLeft;
 import steening.bore.Bore;
 import steening.bore.BoreField;
 import steening.bore.Overbreak;
+import steening.bore.Taken;
+import steening.bore.UsualOverbreak;
 import steening.field.CountField;
 import steening.field.QuantityField;
 import steening.language.Phrase;
@@ -19,6 +20,7 @@ import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
 import steening.well.Plan;
+import steening.well.UsualGround;
 
 /** How many more bags the pack takes, by what the hole took so far; {@link BagsLeft} has the formula. */
 public final class PackLeft {
@@ -31,13 +33,8 @@ public final class PackLeft {
   public static final QuantityField FOUND =
       Plan.SCREEN_TOP.named("found").labelled("tape found, below ground", "lectura hallada, bajo el terreno");
   public static final QuantityField TO = Plan.PACK_TOP.named("to");
-  public static final QuantityField USUALLY = QuantityField.of(
-          "usual-ratio", Scale.NUMBER,
-          Phrase.of("usual ratio, placed over drilled", "razón usual, vertido entre perforado"), "1.14", "1.14")
-      .between("0.5", "5").usually("0.9", "2").optional();
-  public static final QuantityField GIVE_OR_TAKE = QuantityField.of(
-          "usual-spread", Scale.NUMBER, Phrase.of("its standard deviation", "su desviación estándar"), "0.12", "0.12")
-      .between("0.001", "2").usually("0.02", "0.5").optional();
+  public static final QuantityField USUALLY = UsualGround.MEAN.named("usual-ratio").optional();
+  public static final QuantityField GIVE_OR_TAKE = UsualGround.SPREAD.named("usual-spread").optional();
 
   public static final Reckoning RECKONING = new Reckoning(
       "bags-left",
@@ -65,11 +62,10 @@ public final class PackLeft {
     Annulus annulus =
         new Annulus(inputs.value(HOLE), Bore.straight(inputs.length(CASING), Length.ZERO, stringBottom));
     Term bag = inputs.given("b", BAG_VOLUME, PackVolume.BAG);
-    Overbreak.Ground ground = new Overbreak.Ground(
-        inputs.find(USUALLY).orElse(Overbreak.USUAL), inputs.find(GIVE_OR_TAKE).orElse(Overbreak.USUAL_SPREAD));
+    Overbreak usually = Overbreak.usually(new UsualOverbreak(
+        inputs.find(USUALLY).orElse(UsualOverbreak.MEAN), inputs.find(GIVE_OR_TAKE).orElse(UsualOverbreak.SPREAD)));
     Term placed = ExpectedTape.poured(inputs.given("n", BAGS), bag);
-    Overbreak hole =
-        Overbreak.of(ground, Optional.of(new Overbreak.Seen(annulus, found, bottom, placed)));
+    Overbreak hole = usually.having(new Taken(annulus, found, bottom, false, placed));
     return BagsLeft.of(hole, annulus, inputs.length(TO), found, bag, Inputs.count("i", TruckFindings.SINCE, 0));
   }
 }

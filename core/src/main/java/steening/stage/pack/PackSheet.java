@@ -15,6 +15,7 @@ import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
 import steening.well.Fill;
+import steening.well.OnTruck;
 import steening.well.Plan;
 import steening.well.Well;
 
@@ -82,7 +83,9 @@ final class PackSheet {
       Optional<Integer> has = TruckFindings.onTruck(pouring);
       if (has.isPresent()) {
         with = with.line(
-            Phrase.of("on the truck, by the plan's load", "en el camión, según la carga del plan"),
+            pouring.truck().last(OnTruck.Goods.PACK).isPresent()
+                ? Phrase.of("on the truck, by the last count", "en el camión, según el último conteo")
+                : Phrase.of("on the truck, by the plan's load", "en el camión, según la carga del plan"),
             Bagged.said(has.get()));
       }
     }

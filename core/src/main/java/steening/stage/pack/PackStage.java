@@ -15,7 +15,6 @@ import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.well.Fill;
-import steening.well.Plan;
 import steening.well.Well;
 
 /** Sand round the screen, poured bag by bag and sounded before it can bridge. */
@@ -96,6 +95,6 @@ public final class PackStage implements Stage {
 
   @Override
   public List<Load> loads(Well well) {
-    return PackPlan.loads(well.get(Plan.PART));
+    return PackPlan.loads(well);
   }
 }

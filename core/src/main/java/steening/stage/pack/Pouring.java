@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Annulus;
+import steening.bore.UsualOverbreak;
 import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.quantity.Volume;
@@ -12,8 +13,10 @@ import steening.reckoning.Term;
 import steening.well.CasingString;
 import steening.well.DepthFrom;
 import steening.well.Fill;
+import steening.well.OnTruck;
 import steening.well.Plan;
 import steening.well.Screen;
+import steening.well.UsualGround;
 import steening.well.Well;
 import steening.well.WellAnnulus;
 
@@ -22,8 +25,11 @@ import steening.well.WellAnnulus;
  *
  * @param bottom where it starts: as sounded before the first bag, else the bottom of the hole
  * @param sounded whether that was sounded
+ * @param usual what the ground takes before anything went in
  */
-record Pouring(Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan plan, CasingString string) {
+record Pouring(
+    Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan plan, CasingString string, UsualOverbreak usual,
+    OnTruck truck) {
   /** None while neither a hole nor a plan of one is known. */
   static Optional<Pouring> of(Well well) {
     Annulus annulus = WellAnnulus.of(well);
@@ -34,7 +40,9 @@ record Pouring(Annulus annulus, Length bottom, boolean sounded, Fill pack, Plan 
     // A tape that goes a hair below the drilled depth must not leave the pack without a hole.
     Length drilled = annulus.hole().bottom();
     Length bottom = sounded ? before.get(before.size() - 1).depth().min(drilled) : drilled;
-    return Optional.of(new Pouring(annulus, bottom, sounded, pack, well.get(Plan.PART), well.get(CasingString.PART)));
+    return Optional.of(new Pouring(
+        annulus, bottom, sounded, pack, well.get(Plan.PART), well.get(CasingString.PART), UsualGround.of(well),
+        well.get(OnTruck.PART)));
   }
 
   /** All of it up to a tag. */

@@ -3,6 +3,7 @@ package steening.stage.pack;
 import java.util.Optional;
 import steening.bore.BagsLeft;
 import steening.bore.Overbreak;
+import steening.bore.Taken;
 import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.Inputs;
@@ -44,9 +45,10 @@ final class Standing {
 
   /** What the hole took up to a tag; as the ground usually takes it where there is none. */
   static Overbreak hole(Pouring pouring, Optional<Fill.Tag> stood) {
-    Optional<Overbreak.Seen> seen = stood.map(t -> new Overbreak.Seen(
-        pouring.annulus(), t.depth(), pouring.bottom(), pouring.upTo(t).volume()));
-    return Overbreak.of(Overbreak.Ground.USUALLY, seen);
+    Overbreak usually = Overbreak.usually(pouring.usual());
+    return stood.map(t -> usually.having(new Taken(
+            pouring.annulus(), t.depth(), pouring.bottom(), pouring.sounded(), pouring.upTo(t).volume())))
+        .orElse(usually);
   }
 
   /** Bags from the last standing sounding, or from the bottom, to the planned top; none where nothing is left. */

@@ -2,17 +2,22 @@ package steening.stage.plan;
 
 import java.util.Optional;
 import steening.field.QuantityField;
+import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Quantity;
+import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
 import steening.well.Plan;
+import steening.well.UsualGround;
+import steening.well.Well;
 
 /** The plan as it was entered, with what follows from it. */
 final class PlanSheet {
   private PlanSheet() {}
 
-  static Sheet of(Plan plan) {
+  static Sheet of(Well well) {
+    Plan plan = well.get(Plan.PART);
     Sheet sheet = Sheet.EMPTY;
     for (QuantityField field : Plan.FIELDS) {
       Optional<Quantity> amount = plan.amount(field);
@@ -26,6 +31,18 @@ final class PlanSheet {
     if (string.isPresent()) {
       sheet = sheet.line(PlanFigures.STRING_LENGTH_LABEL, string.get().figure(PlanFigures.STRING_LENGTH), string.get());
     }
-    return sheet;
+    Optional<UsualGround> ground = well.get(UsualGround.PART);
+    return ground.isPresent() ? ground(sheet, ground.get()) : sheet;
+  }
+
+  private static Sheet ground(Sheet sheet, UsualGround ground) {
+    Sheet with = sheet.line(
+        Phrase.of("holes here take, times the drilled size", "aquí los barrenos llevan, por lo perforado"),
+        Phrase.of("{0}, give or take {1}", "{0}, más o menos {1}",
+            new Figure(ground.overbreak().mean(), Scale.NUMBER),
+            new Figure(ground.overbreak().spread(), Scale.NUMBER)));
+    return ground.wells().isPresent()
+        ? with.line(UsualGround.WELLS.label(), Phrase.same(ground.wells().get()))
+        : with;
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.BagsLeft;
 import steening.bore.CarriedTop;
 import steening.finding.Expectation;
 import steening.language.Phrase;
@@ -22,10 +23,10 @@ final class SealExpectations {
 
   static List<Expectation> of(Well well) {
     if (Grouted.isDone(well)) return List.of();
-    return Sealing.of(well).map(s -> of(s, well.get(CasingString.PART))).orElse(List.of());
+    return Sealing.of(well).map(s -> of(well, s, well.get(CasingString.PART))).orElse(List.of());
   }
 
-  private static List<Expectation> of(Sealing sealing, CasingString string) {
+  private static List<Expectation> of(Well well, Sealing sealing, CasingString string) {
     List<Expectation> expectations = new ArrayList<>();
     if (!sealing.grout().isBegun()) {
       if (sealing.chips().bagsSinceTag() > 0) {
@@ -38,15 +39,22 @@ final class SealExpectations {
         expectations.addAll(beforeMixing(o));
         ReturnBags.of(sealing, o).ifPresent(expectations::add);
       });
+      GroutForecast.left(well, sealing).ifPresent(o -> expectations.add(left(o)));
       return expectations;
     }
     if (sealing.grout().bagsSinceTag() > 0) {
       Standing.expected(sealing).ifPresent(o -> expectations.add(pumped(sealing, string, o)));
     }
-    stillNeeded(sealing).ifPresent(o -> expectations.add(new Expectation(
-        Phrase.of("bags of grout still needed", "sacos de lechada que faltan"),
-        o.figure("bags"), Optional.empty(), o)));
+    GroutForecast.left(well, sealing).ifPresent(o -> expectations.add(left(o)));
     return expectations;
+  }
+
+  private static Expectation left(Outcome left) {
+    Phrase what = Phrase.of(
+        "bags of grout still needed: {0} in the mean, nine times in ten no more than",
+        "sacos de lechada que faltan: {0} en promedio, nueve de diez veces no más de",
+        Bagged.about(left.quantity(BagsLeft.MEAN.name())));
+    return new Expectation(what, left.figure(BagsLeft.WHOLE.name()), Optional.empty(), left);
   }
 
   private static List<Expectation> beforeMixing(Outcome planned) {
@@ -83,14 +91,5 @@ final class SealExpectations {
 
   private static Optional<Length> readFromCasing(Fill fill, CasingString string) {
     return fill.lastTag().filter(t -> t.from() == DepthFrom.TOP_OF_CASING).flatMap(t -> string.stickUp());
-  }
-
-  /** From the last tape at the rate it showed, else from where the grout should stand; none once that is up. */
-  static Optional<Outcome> stillNeeded(Sealing sealing) {
-    Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() == sealing.grout().bags());
-    if (tag.isPresent() && !sealing.isDeep(tag.get())) return Optional.empty();
-    if (tag.isPresent()) return StillNeeded.above(sealing, tag.get().depth(), sealing.filled(tag.get()));
-    return sealing.expectedTop(sealing.grout().volume())
-        .flatMap(o -> StillNeeded.above(sealing, (Length) o.quantity(GroutTop.TOP.name()), Optional.empty()));
   }
 }

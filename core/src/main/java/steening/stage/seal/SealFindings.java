@@ -37,6 +37,7 @@ final class SealFindings {
         findings.addAll(Standing.ofTremie(s));
         Stopped.of(s).ifPresent(findings::add);
       }
+      findings.addAll(TruckFindings.of(well, s));
     });
     Grouting grouting = well.get(Grouting.PART);
     findings.addAll(MixFindings.of(grouting));

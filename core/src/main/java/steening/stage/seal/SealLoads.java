@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import steening.bore.Annulus;
 import steening.bore.Bagged;
+import steening.bore.BagsLeft;
+import steening.bore.Overbreak;
 import steening.language.Phrase;
 import steening.quantity.Dimension;
 import steening.quantity.Figure;
@@ -12,9 +14,11 @@ import steening.quantity.Length;
 import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
+import steening.reckoning.Inputs;
 import steening.reckoning.Outcome;
 import steening.stage.Load;
 import steening.well.Plan;
+import steening.well.UsualGround;
 import steening.well.Well;
 import steening.well.WellAnnulus;
 
@@ -36,7 +40,27 @@ final class SealLoads {
       loads.add(
           new Load(Phrase.of("water for the grout", "agua para la lechada"), o.figure("order-water"), Optional.of(o)));
     });
+    usually(well).ifPresent(o -> loads.add(new Load(
+        Phrase.of(
+            "bags of grout by what holes here take, nine times in ten enough",
+            "sacos de lechada según llevan los barrenos aquí, nueve de diez veces basta"),
+        Phrase.of("{0}, {1} of water", "{0}, {1} de agua",
+            Bagged.said(o.quantity(BagsLeft.WHOLE.name())), o.figure(GroutLeft.WATER.name())),
+        Optional.of(o))));
     return loads;
+  }
+
+  /** The planned grout with the ground weighed in, before the first bag. */
+  private static Optional<Outcome> usually(Well well) {
+    Plan plan = well.get(Plan.PART);
+    Optional<Length> bottom = plan.length(Plan.CHIPS_TOP).or(() -> plan.length(Plan.PACK_TOP));
+    if (bottom.isEmpty()) return Optional.empty();
+    Length top = plan.length(Plan.GROUT_TOP).orElse(Length.ZERO);
+    return Outcome.ifReckonable(() -> GroutForecast.withWater(
+        BagsLeft.of(
+            Overbreak.usually(UsualGround.of(well)), WellAnnulus.planned(well), top, bottom.get(),
+            GroutMix.of(Recipe.of(plan)).term(GroutMix.YIELD_VOLUME.name()), Inputs.count("i", GroutLeft.SINCE, 0)),
+        Recipe.of(plan)));
   }
 
   /** The planned chips; none where the plan has none. */

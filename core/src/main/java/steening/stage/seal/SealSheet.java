@@ -2,6 +2,7 @@ package steening.stage.seal;
 
 import java.util.Optional;
 import steening.bore.Bagged;
+import steening.bore.BagsLeft;
 import steening.bore.Filled;
 import steening.language.Phrase;
 import steening.pipe.Collapse;
@@ -13,6 +14,7 @@ import steening.stage.Sheet;
 import steening.stage.seal.placing.SetClock;
 import steening.well.Cure;
 import steening.well.Fill;
+import steening.well.OnTruck;
 import steening.well.Plan;
 import steening.well.Well;
 import steening.well.WellAnnulus;
@@ -33,7 +35,7 @@ final class SealSheet {
     if (grouting.recipe().isPresent() || well.get(Plan.PART).isMade()) sheet = recipe(sheet, Grouting.recipe(well));
     sheet = GroutTables.batches(sheet, grouting, well.get(Fill.GROUT));
     Optional<Sealing> sealing = Sealing.of(well);
-    if (sealing.isPresent()) sheet = standing(sheet, sealing.get());
+    if (sealing.isPresent()) sheet = toCome(standing(sheet, sealing.get()), well, sealing.get());
     Optional<CasingLoad> load = CasingLoad.of(well);
     if (load.isPresent()) sheet = onTheCasing(sheet, load.get());
     sheet = SetClock.on(sheet, well);
@@ -100,11 +102,22 @@ final class SealSheet {
     }
     Optional<Falling> falling = Falling.of(sealing);
     if (falling.isPresent()) with = falling.get().on(with);
-    Optional<Outcome> needed = SealExpectations.stillNeeded(sealing);
-    if (needed.isPresent()) {
-      with = with.line(Phrase.of("bags still needed", "sacos que faltan"), needed.get().figure("bags"), needed.get());
-    }
     return GroutTables.readings(with, sealing);
+  }
+
+  private static Sheet toCome(Sheet sheet, Well well, Sealing sealing) {
+    Optional<Outcome> left = Grouted.isDone(well) ? Optional.empty() : GroutForecast.left(well, sealing);
+    if (left.isEmpty()) return sheet;
+    Sheet with = sheet
+        .line(Phrase.of("bags of grout still needed", "sacos de lechada que faltan"),
+            BagsLeft.said(left.get()), left.get())
+        .line(Phrase.of("how sure that is", "qué tan seguro es eso"), BagsLeft.bands(left.get()), left.get());
+    Optional<Integer> has = TruckFindings.onTruck(well);
+    return has.isEmpty() ? with : with.line(
+        well.get(OnTruck.PART).last(OnTruck.Goods.GROUT).isPresent()
+            ? Phrase.of("grout on the truck, by the last count", "lechada en el camión, según el último conteo")
+            : Phrase.of("grout on the truck, by the plan's load", "lechada en el camión, según la carga del plan"),
+        Bagged.said(has.get()));
   }
 
   private static Sheet onTheCasing(Sheet sheet, CasingLoad load) {

@@ -46,7 +46,7 @@ public final class SealStage implements Stage {
         AnnulusVolume.RECKONING, ChipsVolume.RECKONING, GroutMix.RECKONING, GroutVolume.RECKONING, GroutTop.RECKONING,
         FeetPerBag.RECKONING, GroutDilution.RECKONING, ChipsFall.RECKONING,
         GroutLifts.RECKONING, UpliftHold.RECKONING,
-        TremieFit.RECKONING, HoseVolume.RECKONING, GroutFall.RECKONING, WorkingTime.RECKONING);
+        TremieFit.RECKONING, HoseVolume.RECKONING, GroutFall.RECKONING, WorkingTime.RECKONING, GroutLeft.RECKONING);
   }
 
   @Override

@@ -2,17 +2,21 @@ package steening.stage.pack;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import steening.field.SeriesField;
 import steening.finding.Finding;
 import steening.job.Stages;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.journal.Moment;
+import steening.reckoning.Inputs;
 import steening.reckoning.Outcome;
+import steening.reckoning.Reckoning;
 import steening.well.Well;
 
 /** Invented wells poured bag by bag through the fold and the findings that a crew gets; what became of them, counted. */
@@ -32,21 +36,33 @@ final class Calibration {
   /** Forecasts, and how many of them each band held, by when they were made. */
   final Map<String, int[]> forecasts = new LinkedHashMap<>();
 
+  private double breakaway;
+  private int earlier;
   private Well well;
   private int place;
 
-  static Calibration of(long seed, int wells, double breakaway) {
+  /**
+   * @param earlier how many wells of the firm in the same ground each well's usual ground is taken from; with none it is
+   *     the one anywhere
+   */
+  static Calibration of(long seed, int wells, double breakaway, int earlier) {
     Calibration calibration = new Calibration();
+    calibration.breakaway = breakaway;
+    calibration.earlier = earlier;
     for (String when : new String[] {"before the first bag", "after one sounding", "after two", "after three or more"}) {
       calibration.forecasts.put(when, new int[5]);
     }
     Random seeds = new Random(seed);
-    for (int i = 0; i < wells; i++) calibration.pour(new PouredWell(new Random(seeds.nextLong()), breakaway));
+    for (int i = 0; i < wells; i++) {
+      long own = seeds.nextLong();
+      calibration.pour(new PouredWell(new Random(own), breakaway), new Random(own + 1));
+    }
     return calibration;
   }
 
-  private void pour(PouredWell truth) {
+  private void pour(PouredWell truth, Random others) {
     start(truth);
+    if (earlier > 0) usualGround(others);
     boolean everHung = false;
     boolean everCalled = false;
     boolean wasHanging = false;
@@ -96,6 +112,23 @@ final class Calibration {
         "screen-top", feet(truth.packTop + 5), "screen-bottom", feet(truth.stringBottom), "sump", "0 ft",
         "slot", "20 slot", "pack-top", feet(truth.packTop), "grout-top", "0 ft", "rate", "10 gpm");
     write("hole", "from", "0 ft", "to", feet(truth.depth), "diameter", PouredWell.BIT + " in");
+  }
+
+  /** What the firm makes of its earlier wells in this ground, by the reckoning that its page uses. */
+  private void usualGround(Random others) {
+    List<String> ratios = new ArrayList<>();
+    for (int i = 0; i < earlier; i++) {
+      PouredWell other = new PouredWell(new Random(others.nextLong()), breakaway);
+      ratios.add("" + BigDecimal.valueOf(other.ratio()).setScale(2, RoundingMode.HALF_UP));
+    }
+    Reckoning ground = Stages.reckoning("ground-of-earlier-wells").orElseThrow();
+    Outcome found =
+        ground.of(Inputs.of(Body.of(ground.inputs().get(0).name(), SeriesField.joined(ratios))));
+    write("usual-ground", "mean-ratio", number(found, "mean-ratio"), "spread", number(found, "spread"));
+  }
+
+  private static String number(Outcome found, String answer) {
+    return "" + BigDecimal.valueOf(found.quantity(answer).coherent()).setScale(3, RoundingMode.HALF_UP);
   }
 
   private void tape(PouredWell truth) {

@@ -21,9 +21,11 @@ class CalibrationTest {
     double breakaway =
         Double.parseDouble(System.getProperty("steening.calibration.breakaway", "" + USUAL_BREAKAWAY));
     long seed = Long.getLong("steening.calibration.seed", SEED);
-    Calibration calibration = Calibration.of(seed, wells, breakaway);
-    System.out.println("seed " + seed + ", " + wells + " wells, breakaway " + breakaway + "\n" + calibration);
-    if (breakaway != USUAL_BREAKAWAY || seed != SEED || wells != WELLS) return;
+    int earlier = Integer.getInteger("steening.calibration.earlier", 0);
+    Calibration calibration = Calibration.of(seed, wells, breakaway, earlier);
+    System.out.println("seed " + seed + ", " + wells + " wells, breakaway " + breakaway + ", " + earlier
+        + " earlier wells\n" + calibration);
+    if (earlier != 0 || breakaway != USUAL_BREAKAWAY || seed != SEED || wells != WELLS) return;
     assertThat(calibration.longBridges).isGreaterThan(wells / 10);
     assertThat(calibration.longCaughtShare()).isGreaterThan(0.98);
     assertThat(calibration.falseShare()).isLessThan(0.005);

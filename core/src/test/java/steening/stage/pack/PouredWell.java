@@ -71,6 +71,13 @@ final class PouredWell {
     return Math.max(0, (volume(packTop, depth) - in) / bagSize);
   }
 
+  /** What the pack took over what the bit's hole would have: what a firm finds in its papers. */
+  double ratio() {
+    double even = QUARTER_PI_IN_FEET
+        * ((BIT * BIT - PIPE * PIPE) * (stringBottom - packTop) + BIT * BIT * (depth - stringBottom));
+    return volume(packTop, depth) / bagSize * BAG / even;
+  }
+
   /** Top of the sand if none of it hangs. */
   private double top() {
     double low = -500;
