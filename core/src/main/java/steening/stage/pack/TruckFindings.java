@@ -39,8 +39,8 @@ final class TruckFindings {
     Phrase bags = BagsLeft.said(left.get());
     Phrase text = counted.isPresent()
         ? Phrase.of(
-            "Bags still needed: {0}. By the last count {1} are on the truck.",
-            "Sacos que faltan: {0}. Según el último conteo hay {1} en el camión.", bags, Bagged.said(has.get()))
+            "Bags still needed: {0}. On the truck by the last count: {1}.",
+            "Sacos que faltan: {0}. En el camión, según el último conteo: {1}.", bags, Bagged.said(has.get()))
         : Phrase.of(
             "Bags still needed: {0}. By the plan's load {1} should be on the truck.",
             "Sacos que faltan: {0}. Según la carga del plan debería haber {1} en el camión.",

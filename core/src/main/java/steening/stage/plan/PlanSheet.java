@@ -3,9 +3,9 @@ package steening.stage.plan;
 import java.util.Optional;
 import steening.field.QuantityField;
 import steening.language.Phrase;
+import steening.number.Decimal;
 import steening.quantity.Figure;
 import steening.quantity.Quantity;
-import steening.quantity.Scale;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
 import steening.well.Plan;
@@ -39,8 +39,8 @@ final class PlanSheet {
     Sheet with = sheet.line(
         Phrase.of("holes here take, times the drilled size", "aquí los barrenos llevan, por lo perforado"),
         Phrase.of("{0}, give or take {1}", "{0}, más o menos {1}",
-            new Figure(ground.overbreak().mean(), Scale.NUMBER),
-            new Figure(ground.overbreak().spread(), Scale.NUMBER)));
+            Decimal.fixed(ground.overbreak().mean().coherent(), 2),
+            Decimal.fixed(ground.overbreak().spread().coherent(), 2)));
     return ground.wells().isPresent()
         ? with.line(UsualGround.WELLS.label(), Phrase.same(ground.wells().get()))
         : with;

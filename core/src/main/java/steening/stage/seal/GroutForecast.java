@@ -52,10 +52,10 @@ final class GroutForecast {
     Length from = tag.map(Fill.Tag::depth).orElse(sealing.bottom());
     int since = sealing.grout().bags() - tag.map(Fill.Tag::bags).orElse(0);
     return Outcome.ifReckonable(() -> {
-      Term yield = GroutMix.of(sealing.recipe()).term(GroutMix.YIELD_VOLUME.name());
+      Term bag = bag(sealing.recipe());
       return withWater(
           BagsLeft.of(
-              hole(well, sealing), sealing.annulus(), sealing.top(), from, yield,
+              hole(well, sealing), sealing.annulus(), sealing.top(), from, bag,
               Inputs.count("i", GroutLeft.SINCE, since)),
           sealing.recipe());
     });
@@ -71,11 +71,17 @@ final class GroutForecast {
         .orElse(before);
   }
 
+  /** What a bag makes, as something known; the mix has a working of its own. */
+  static Term bag(Recipe recipe) {
+    return Term.given(
+        "b", GroutMix.YIELD.label(), Scale.VOLUME, GroutMix.of(recipe).quantity(GroutMix.YIELD_VOLUME.name()));
+  }
+
   /** With the water for the whole bags. */
   static Outcome withWater(Outcome left, Recipe recipe) {
     Term each = Term.given("W", GroutMix.WATER.label(), Scale.LIQUID, recipe.water());
     return left.with(
         GroutLeft.WATER.name(),
-        left.term(BagsLeft.WHOLE.name()).times(each).named("w", GroutLeft.WATER.label(), Scale.LIQUID));
+        left.term(BagsLeft.WHOLE.name()).times(each).named("U", GroutLeft.WATER.label(), Scale.LIQUID));
   }
 }

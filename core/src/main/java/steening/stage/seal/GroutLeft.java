@@ -39,7 +39,7 @@ public final class GroutLeft {
   public static final QuantityField MIX_WATER = GroutVolume.WATER;
   public static final QuantityField IN_HOSE = GroutEntries.IN_HOSE;
   public static final QuantityField FOUND =
-      Plan.CHIPS_TOP.named("found").labelled("tape found, below ground", "lectura hallada, bajo el terreno");
+      Plan.PACK_TOP.named("found").labelled("tape found, below ground", "lectura hallada, bajo el terreno");
   public static final QuantityField TO = Plan.GROUT_TOP.named("to");
   public static final QuantityField PACK_RATIO = UsualGround.MEAN.named("pack-ratio")
       .labelled("placed over drilled, pack and chips", "vertido entre perforado, filtro y pellets").optional();
@@ -94,7 +94,7 @@ public final class GroutLeft {
     }
     Recipe recipe = GroutVolume.recipe(inputs);
     Annulus annulus = new Annulus(inputs.value(HOLE), Bore.even(inputs.length(CASING)));
-    Term yield = GroutMix.of(recipe).term(GroutMix.YIELD_VOLUME.name());
+    Term yield = GroutForecast.bag(recipe);
     Term hose = Term.given("J", IN_HOSE.label(), Scale.LIQUID, inputs.find(IN_HOSE).orElse(Volume.NONE));
     Term placed = inputs.given("n", BAGS).times(yield).minus(Liquids.asVolume(hose)).named("V", IN_HOLE, Scale.VOLUME);
     if (!(placed.quantity().coherent() > 0)) {

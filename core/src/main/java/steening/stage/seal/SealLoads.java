@@ -59,7 +59,7 @@ final class SealLoads {
     return Outcome.ifReckonable(() -> GroutForecast.withWater(
         BagsLeft.of(
             Overbreak.usually(UsualGround.of(well)), WellAnnulus.planned(well), top, bottom.get(),
-            GroutMix.of(Recipe.of(plan)).term(GroutMix.YIELD_VOLUME.name()), Inputs.count("i", GroutLeft.SINCE, 0)),
+            GroutForecast.bag(Recipe.of(plan)), Inputs.count("i", GroutLeft.SINCE, 0)),
         Recipe.of(plan)));
   }
 

@@ -58,8 +58,8 @@ final class TruckFindings {
     Phrase bags = BagsLeft.said(left.get());
     Phrase text = counted.isPresent()
         ? Phrase.of(
-            "Bags of grout still needed: {0}. By the last count {1} are on the truck: short {2}.",
-            "Sacos de lechada que faltan: {0}. Según el último conteo hay {1} en el camión: faltarían {2}.",
+            "Bags of grout still needed: {0}. On the truck by the last count: {1}; short {2}.",
+            "Sacos de lechada que faltan: {0}. En el camión, según el último conteo: {1}; faltarían {2}.",
             bags, Bagged.said(has.get()), shortOf)
         : Phrase.of(
             "Bags of grout still needed: {0}. By the plan's load {1} should be on the truck: short {2}.",
@@ -87,8 +87,8 @@ final class TruckFindings {
     int needed = (int) planned.get().quantity(Bagged.BAGS.name()).coherent() - sealing.chips().bags();
     if (needed <= has.get()) return Optional.empty();
     return Optional.of(Finding.of("seal.chips-truck", Weight.LOOK, SealStage.NAME, Phrase.of(
-            "The chips still take {0} as drilled; by the last count {1} are on the truck.",
-            "Los pellets llevan aún {0} según lo perforado; según el último conteo hay {1} en el camión.",
+            "The chips still take {0} as drilled; on the truck by the last count: {1}.",
+            "Los pellets llevan aún {0} según lo perforado; en el camión, según el último conteo: {1}.",
             Bagged.said(needed), Bagged.said(has.get())))
         .so(Phrase.of("Send for more before they are begun.", "Pida más antes de empezarlos."))
         .shownBy(planned.get())

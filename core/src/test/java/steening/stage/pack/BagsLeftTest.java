@@ -28,13 +28,14 @@ class BagsLeftTest {
         .with(PackLeft.BAGS, "3").with(PackLeft.FOUND, "93.415 ft").with(PackLeft.TO, "83.415 ft"));
     assertThat(left.quantity("as-drilled").coherent()).isCloseTo(4.556, within(0.001));
     // p = log(1.14/√(1 + (0.12/1.14)²)) = 0.05451, a = 0.4342945 log(1.01108) = 0.0020784
-    // c = 0.37 × 0.07 = 0.0259, so 0.03; v = 0.1886117 (0.0045/6.585 + 2 (0.15/6.585)²) = 0.0003246
-    // q = 0.05451 × 0.0003246 / 0.0024030 = 0.007363; 10^q = 1.01710
-    assertThat(left.quantity("ratio").coherent()).isCloseTo(1.0171, within(0.0002));
-    // g = 0.0020784 × 0.0003246 / 0.0024030 = 0.0002808; f = g + 0.1886117 (0.00045 + 0.000225) = 0.0004081
-    // mean 4.556 × 1.0171 × 10^(1.151293 f) = 4.639; x = 0.020201, most 4.634 × 10^(1.281552 x) = 4.919
-    assertThat(left.quantity("mean").coherent()).isCloseTo(4.639, within(0.002));
-    assertThat(left.quantity("most").coherent()).isCloseTo(4.919, within(0.002));
+    // c = 0.32 × 0.07 = 0.0224, so 0.03; one tape, since the bottom was not sounded:
+    // v = 0.1886117 (0.0045/6.585 + (0.15/6.585)²) = 0.0002268; w = a / (a + v) = 0.9016
+    // q = 0.05451 (1 − w) = 0.005362; 10^q = 1.01242
+    assertThat(left.quantity("ratio").coherent()).isCloseTo(1.0124, within(0.0002));
+    // g = w v = 0.0002045; f = g + 0.1886117 (0.00045 + 0.000225 + 2 × 0.0225 × 0.9016 / (6.585 × 10)) = 0.0004480
+    // mean 4.556 × 1.0124 × 10^(1.151293 f) = 4.618; x = 0.021166, most 4.613 × 10^(1.396815 x) = 4.938
+    assertThat(left.quantity("mean").coherent()).isCloseTo(4.618, within(0.002));
+    assertThat(left.quantity("most").coherent()).isCloseTo(4.938, within(0.002));
     assertThat(left.quantity("bags").coherent()).isEqualTo(5);
     assertThat(left.quantity("high-80").coherent()).isEqualTo(left.quantity("most").coherent());
     assertThat(left.quantity("low-90").coherent()).isLessThan(left.quantity("low-50").coherent());

@@ -37,7 +37,8 @@ class EverydaySealTest {
     assertThat(loads)
         .extracting(l -> l.what().shownTo(Reader.US_ENGLISH) + ": " + l.howMany().shownTo(Reader.US_ENGLISH))
         .containsExactly(
-            "chips, bags of 0.69 ft³: 3 bags", "grout, bags of 50.0 lb: 9 bags", "water for the grout: 216.0 gal");
+            "chips, bags of 0.69 ft³: 3 bags", "grout, bags of 50.0 lb: 9 bags", "water for the grout: 216.0 gal",
+            "bags of grout by what holes here take, nine times in ten enough: 10 bags, 240.0 gal of water");
   }
 
   @Test
@@ -68,7 +69,8 @@ class EverydaySealTest {
   @Test
   void expectsBagsAndWaterBeforeMixing() {
     // from 109.6 ft, by hand: 109.6 × 0.2278 = 24.97 ft³, 186.8 gal / 26.31 = 7.1
-    assertThat(told(CHIPPED)).containsExactly("bags of grout, as drilled: 8", "water for them: 192.0 gal");
+    assertThat(told(CHIPPED)).containsExactly("bags of grout, as drilled: 8", "water for them: 192.0 gal",
+        "bags of grout still needed: 7.8 in the mean, nine times in ten no more than: 9");
     // chips, by hand: 115 − 1.38 / 0.2278
     assertThat(told(PACKED.then("chips", "bags", "2"))).startsWith("tape on the chips after 2 bags: 108.94 ft");
   }
@@ -77,7 +79,8 @@ class EverydaySealTest {
   void expectsTheTopAfterEachBatchAndWhatIsStillNeeded() {
     JobInSteps four = new JobInSteps(GROUTED.entries().subList(0, GROUTED.entries().size() - 1));
     // by hand: 4 × 3.5165 / 0.2278 = 61.75 ft above 109.6; 47.85 × 0.2278 / 3.5165 = 3.1 bags
-    assertThat(told(four)).containsExactly("tape on the grout after 4 bags: 47.85 ft", "bags of grout still needed: 4");
+    assertThat(told(four)).containsExactly("tape on the grout after 4 bags: 47.85 ft",
+        "bags of grout still needed: 3.8 in the mean, nine times in ten no more than: 5");
     assertThat(told(GROUTED)).isEmpty();
   }
 
