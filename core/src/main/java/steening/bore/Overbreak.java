@@ -28,8 +28,10 @@ import steening.reckoning.Term;
  * @param spread its variance
  * @param uneven how much the ratio differs from one stretch to the next
  * @param shared how much the last tape told of the ratio: w / H
+ * @param readTo how well the tape is read on what goes in
  */
-public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, Optional<Term> shared) {
+public record Overbreak(
+    Term centre, Term logarithm, Term spread, Term uneven, Optional<Term> shared, Length readTo) {
   /**
    * Ground that breaks away more does so less evenly: 0.32 of what it takes beyond the drilled size, and no less than
    * a lot of bags differs from the next, between neighbouring stretches of five feet (common practice, no source; 0.32
@@ -40,8 +42,9 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
   private static final double LEAST_UNEVEN = 0.03;
   private static final Length STRETCH = Length.feet(5);
 
-  /** How well a weighted tape is read: one to two tenths (common practice, no source). */
-  private static final Length READ_TO = Length.of(0.15, Unit.FOOT);
+  /** How well a weighted tape is read on sand, one to two tenths, and on soft grout (common practice, no source). */
+  private static final Length ON_SAND = Length.of(0.15, Unit.FOOT);
+  private static final Length ON_GROUT = Length.of(0.3, Unit.FOOT);
 
   /** How far one bed of a well tells of the next: half (a judgement; common practice, no source). */
   private static final double ALIKE = 0.5;
@@ -64,7 +67,12 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
         .named("p", Phrase.of("power of ten, usually", "potencia de diez, usual"), Scale.NUMBER);
     Term varies = Term.number(LOG_E).times(wide.log10())
         .named("a", Phrase.of("its variance", "su varianza"), Scale.NUMBER);
-    return new Overbreak(mean, usual, varies, uneven(mean, ""), Optional.empty());
+    return new Overbreak(mean, usual, varies, uneven(mean, ""), Optional.empty(), ON_SAND);
+  }
+
+  /** The same for what is sounded on grout from now on. */
+  public Overbreak onGrout() {
+    return new Overbreak(centre, logarithm, spread, uneven, shared, ON_GROUT);
   }
 
   /** After a stretch was filled and sounded. */
@@ -89,7 +97,7 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
     Term differs = uneven(ratio.plus(centre).over(2), mark);
     Term found = ratio.log10()
         .named("y" + mark, Phrase.of("power of ten, found here", "potencia de diez, hallada aquí"), Scale.NUMBER);
-    Term tapes = tape().over(length).squared();
+    Term tapes = tape(mark).over(length).squared();
     Term share = ofGround(differs, length).plus(sounded ? Term.number(2).times(tapes) : tapes);
     Term variance = Term.number(LOG_E_SQUARED).times(share)
         .named("v" + mark, Phrase.of("variance of what was found", "varianza de lo hallado"), Scale.NUMBER);
@@ -102,7 +110,7 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
                 Scale.NUMBER),
         weight.times(variance)
             .named("g" + mark, Phrase.of("variance, both weighed", "varianza, ambas ponderadas"), Scale.NUMBER),
-        differs, Optional.of(weight.over(length)));
+        differs, Optional.of(weight.over(length)), readTo);
   }
 
   /**
@@ -120,7 +128,7 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
         centre, carried,
         usually.spread.minus(less)
             .named("a′", Phrase.of("variance, carried on", "varianza, llevada adelante"), Scale.NUMBER),
-        uneven(centre, "′"), Optional.empty());
+        uneven(centre, "′"), Optional.empty(), readTo);
   }
 
   /** As likely to be more as to be less. */
@@ -136,9 +144,9 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
 
   /** Variance of the logarithm for a stretch still to fill from a tape upward, in powers of ten squared. */
   Term ahead(Term length) {
-    Term one = tape().over(length);
+    Term one = tape("").over(length);
     Term tapes = shared
-        .map(s -> one.squared().plus(Term.number(2).times(tape().squared()).times(s).over(length)))
+        .map(s -> one.squared().plus(Term.number(2).times(tape("").squared()).times(s).over(length)))
         .orElse(one.squared());
     return spread.plus(Term.number(LOG_E_SQUARED).times(ofGround(uneven, length).plus(tapes)))
         .named("f", Phrase.of("variance for what is left", "varianza de lo que falta"), Scale.NUMBER);
@@ -163,9 +171,9 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
         "L", Phrase.of("from one such stretch to the next", "de un tramo así al siguiente"), Scale.DEPTH, STRETCH);
   }
 
-  private static Term tape() {
+  private Term tape(String mark) {
     return Term.given(
-        "t", Phrase.of("how well a tape is read", "qué tan bien se lee la sonda"), Scale.DEPTH, READ_TO);
+        "t" + mark, Phrase.of("how well a tape is read", "qué tan bien se lee la sonda"), Scale.DEPTH, readTo);
   }
 
   /** For those who list where the numbers come from. */
@@ -175,8 +183,8 @@ public record Overbreak(Term centre, Term logarithm, Term spread, Term uneven, O
             "Ground above the tape like the ground below it.", "Terreno arriba de la sonda como el de abajo."),
         Phrase.of(
             "Usually 1.14 ± 0.12 times the drilled size, 0.32 of the excess between stretches of 5 ft, a tape to"
-                + " 0.15 ft: common practice, no source.",
-            "Por lo común 1.14 ± 0.12 veces lo perforado, 0.32 del exceso entre tramos de 1.5 m, sonda a 0.05 m:"
-                + " práctica común, sin fuente."));
+                + " 0.15 ft on sand and 0.3 ft on grout: common practice, no source.",
+            "Por lo común 1.14 ± 0.12 veces lo perforado, 0.32 del exceso entre tramos de 1.5 m, sonda a"
+                + " 0.05 m en arena y 0.09 m en lechada: práctica común, sin fuente."));
   }
 }

@@ -35,7 +35,7 @@ final class GroutForecast {
             new Taken(t.annulus(), t.top(), t.bottom(), t.sounded(),
                 Term.given("V″", BELOW, Scale.VOLUME, t.volume())),
             "″").inOtherGround(usually))
-        .orElse(usually);
+        .orElse(usually).onGrout();
   }
 
   private static boolean isWhole(Took took) {
@@ -46,7 +46,7 @@ final class GroutForecast {
   }
 
   /** Bags from where the grout was last found, or starts, to where it is to end; none where nothing is left. */
-  static Optional<Outcome> left(Well well, Sealing sealing) {
+  static Optional<Outcome> left(Sealing sealing) {
     Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() > 0);
     if (tag.isPresent() && !sealing.isDeep(tag.get())) return Optional.empty();
     Length from = tag.map(Fill.Tag::depth).orElse(sealing.bottom());
@@ -55,20 +55,19 @@ final class GroutForecast {
       Term bag = bag(sealing.recipe());
       return withWater(
           BagsLeft.of(
-              hole(well, sealing), sealing.annulus(), sealing.top(), from, bag,
+              hole(sealing), sealing.annulus(), sealing.top(), from, bag,
               Inputs.count("i", GroutLeft.SINCE, since)),
           sealing.recipe());
     });
   }
 
   /** Grout that sank overnight tells nothing of the hole. */
-  private static Overbreak hole(Well well, Sealing sealing) {
-    Overbreak before = before(well);
+  private static Overbreak hole(Sealing sealing) {
     return sealing.lastTagOfTheDay().filter(t -> t.depth().isLessThan(sealing.bottom()))
-        .map(t -> before.having(new Taken(
+        .map(t -> sealing.ground().having(new Taken(
             sealing.annulus(), t.depth(), sealing.bottom(), true,
             Term.given("V", GroutLeft.IN_HOLE, Scale.VOLUME, sealing.inHole(t)))))
-        .orElse(before);
+        .orElse(sealing.ground());
   }
 
   /** What a bag makes, as something known; the mix has a working of its own. */

@@ -109,8 +109,8 @@ public final class GroutLeft {
     Quantity mean = inputs.find(USUALLY).orElse(UsualOverbreak.MEAN);
     Overbreak usually =
         Overbreak.usually(new UsualOverbreak(mean, inputs.find(GIVE_OR_TAKE).orElse(UsualOverbreak.SPREAD)));
-    if (inputs.find(PACK_RATIO).isEmpty() || inputs.find(PACK_STRETCH).isEmpty()) return usually;
+    if (inputs.find(PACK_RATIO).isEmpty() || inputs.find(PACK_STRETCH).isEmpty()) return usually.onGrout();
     return usually
-        .having(inputs.given("F″", PACK_RATIO), inputs.given("H″", PACK_STRETCH), true, "″").inOtherGround(usually);
+        .having(inputs.given("F″", PACK_RATIO), inputs.given("H″", PACK_STRETCH), true, "″").inOtherGround(usually).onGrout();
   }
 }

@@ -23,10 +23,10 @@ final class SealExpectations {
 
   static List<Expectation> of(Well well) {
     if (Grouted.isDone(well)) return List.of();
-    return Sealing.of(well).map(s -> of(well, s, well.get(CasingString.PART))).orElse(List.of());
+    return Sealing.of(well).map(s -> of(s, well.get(CasingString.PART))).orElse(List.of());
   }
 
-  private static List<Expectation> of(Well well, Sealing sealing, CasingString string) {
+  private static List<Expectation> of(Sealing sealing, CasingString string) {
     List<Expectation> expectations = new ArrayList<>();
     if (!sealing.grout().isBegun()) {
       if (sealing.chips().bagsSinceTag() > 0) {
@@ -39,13 +39,13 @@ final class SealExpectations {
         expectations.addAll(beforeMixing(o));
         ReturnBags.of(sealing, o).ifPresent(expectations::add);
       });
-      GroutForecast.left(well, sealing).ifPresent(o -> expectations.add(left(o)));
+      GroutForecast.left(sealing).ifPresent(o -> expectations.add(left(o)));
       return expectations;
     }
     if (sealing.grout().bagsSinceTag() > 0) {
       Standing.expected(sealing).ifPresent(o -> expectations.add(pumped(sealing, string, o)));
     }
-    GroutForecast.left(well, sealing).ifPresent(o -> expectations.add(left(o)));
+    GroutForecast.left(sealing).ifPresent(o -> expectations.add(left(o)));
     return expectations;
   }
 

@@ -58,7 +58,7 @@ final class SealLoads {
     Length top = plan.length(Plan.GROUT_TOP).orElse(Length.ZERO);
     return Outcome.ifReckonable(() -> GroutForecast.withWater(
         BagsLeft.of(
-            Overbreak.usually(UsualGround.of(well)), WellAnnulus.planned(well), top, bottom.get(),
+            Overbreak.usually(UsualGround.of(well)).onGrout(), WellAnnulus.planned(well), top, bottom.get(),
             GroutForecast.bag(Recipe.of(plan)), Inputs.count("i", GroutLeft.SINCE, 0)),
         Recipe.of(plan)));
   }

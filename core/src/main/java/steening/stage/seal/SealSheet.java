@@ -106,7 +106,7 @@ final class SealSheet {
   }
 
   private static Sheet toCome(Sheet sheet, Well well, Sealing sealing) {
-    Optional<Outcome> left = Grouted.isDone(well) ? Optional.empty() : GroutForecast.left(well, sealing);
+    Optional<Outcome> left = Grouted.isDone(well) ? Optional.empty() : GroutForecast.left(sealing);
     if (left.isEmpty()) return sheet;
     Sheet with = sheet
         .line(Phrase.of("bags of grout still needed", "sacos de lechada que faltan"),

@@ -4,6 +4,7 @@ import java.util.Optional;
 import steening.bore.Annulus;
 import steening.bore.Bagged;
 import steening.bore.Filled;
+import steening.bore.Overbreak;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Length;
@@ -25,10 +26,11 @@ import steening.well.WellAnnulus;
  * @param packTop where the chips start: as sounded, else as planned
  * @param bottom where the grout starts: the top of the chips, or of the pack where there are none
  * @param top where the grout should end
+ * @param ground what the ground round the grout takes, before any grout is in
  */
 record Sealing(
     Annulus annulus, Plan plan, Fill chips, Fill grout, Grouting grouting, Tremie tremie, Recipe recipe,
-    Length packTop, Length bottom, Length top) {
+    Length packTop, Length bottom, Length top, Overbreak ground) {
   private static final Phrase POURED = Phrase.of("chips poured", "pellets vertidos");
 
   /** None while it is not known where the grout would start. */
@@ -41,7 +43,8 @@ record Sealing(
     Fill chips = well.get(Fill.CHIPS);
     return Optional.of(new Sealing(
         annulus, plan, chips, well.get(Fill.GROUT), well.get(Grouting.PART), well.get(Tremie.PART),
-        Grouting.recipe(well), packTop.get(), bottom(annulus, plan, chips, packTop.get()), top));
+        Grouting.recipe(well), packTop.get(), bottom(annulus, plan, chips, packTop.get()), top,
+        GroutForecast.before(well)));
   }
 
   private static Length bottom(Annulus annulus, Plan plan, Fill chips, Length packTop) {

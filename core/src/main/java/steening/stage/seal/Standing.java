@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import steening.bore.CarriedTop;
 import steening.bore.Overbreak;
+import steening.bore.Taken;
 import steening.finding.Finding;
 import steening.journal.Moment;
 import steening.language.Phrase;
@@ -50,9 +51,8 @@ final class Standing {
     Term placed = Term.given(
         "Vₛ", Phrase.of("grout in the hole at the tape", "lechada en el barreno al sondear"), Scale.VOLUME,
         sealing.inHole(tag));
-    Overbreak hole = Overbreak.of(
-        Overbreak.Ground.USUALLY,
-        Optional.of(new Overbreak.Seen(sealing.annulus(), tag.depth(), sealing.bottom(), placed)));
+    Overbreak hole =
+        sealing.ground().having(new Taken(sealing.annulus(), tag.depth(), sealing.bottom(), true, placed));
     Term pumped = Term.given(
         "V", Phrase.of("pumped since the tape", "bombeado desde la sonda"), Scale.VOLUME, since);
     return CarriedTop.of(GroutTop.TOP, sealing.annulus(), tag.depth(), pumped, hole, Grouted.READ_TO);

@@ -47,7 +47,7 @@ final class TruckFindings {
     Optional<OnTruck.Count> counted = well.get(OnTruck.PART).last(OnTruck.Goods.GROUT);
     Optional<Fill.Tag> tag = sealing.grout().lastTag().filter(t -> t.bags() > 0);
     Optional<Integer> has = onTruck(well);
-    Optional<Outcome> left = GroutForecast.left(well, sealing);
+    Optional<Outcome> left = GroutForecast.left(sealing);
     if (counted.isEmpty() && tag.isEmpty() || has.isEmpty() || left.isEmpty()) return Optional.empty();
     int needed = (int) left.get().quantity(BagsLeft.WHOLE.name()).coherent();
     if (needed <= has.get()) return Optional.empty();

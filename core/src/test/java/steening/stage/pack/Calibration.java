@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import steening.field.SeriesField;
+import steening.finding.Expectation;
 import steening.finding.Finding;
 import steening.job.Stages;
 import steening.journal.Body;
@@ -23,6 +24,7 @@ import steening.well.Well;
 final class Calibration {
   private static final Moment MORNING = Moment.parse("2026-05-12T08:00:00-05:00");
   private static final int AT_ONCE = 3;
+  private static final String GROUT = "grout";
   private static final int[] SHARES = {50, 80, 90};
 
   int bridges;
@@ -49,8 +51,11 @@ final class Calibration {
     Calibration calibration = new Calibration();
     calibration.breakaway = breakaway;
     calibration.earlier = earlier;
-    for (String when : new String[] {"before the first bag", "after one sounding", "after two", "after three or more"}) {
-      calibration.forecasts.put(when, new int[5]);
+    for (String when : new String[] {
+      "before the first bag", "after one sounding", "after two", "after three or more", GROUT + ", before it",
+      GROUT + ", after a tape"
+    }) {
+      calibration.forecasts.put(when, new int[6]);
     }
     Random seeds = new Random(seed);
     for (int i = 0; i < wells; i++) {
@@ -91,9 +96,31 @@ final class Calibration {
       if (called && isCalledBridged()) break;
       forecast(truth, sounding == 1 ? "after one sounding" : sounding == 2 ? "after two" : "after three or more");
     }
+    if (truth.hanging == 0) grout(truth);
     if (everHung) return;
     soundWells++;
     if (everCalled) soundCalledBridged++;
+  }
+
+  /** Grout on the pack, two bags at a time, sounded after each batch. */
+  private void grout(PouredWell truth) {
+    truth.beginGrout();
+    double packStands = truth.tape();
+    write("pack-tape", "reading", feet(packStands), "from", "ground");
+    write("grout-mix", "material", "bentonite", "solids", "50 lb", "water", "24 gal");
+    forecastGrout(truth, ", before it");
+    for (int batch = 0; batch < 40 && truth.groutLeft() > 1; batch++) {
+      write("grout-batch", "bags", "2", "water", "48 gal", "returns", "no");
+      truth.pump(2);
+      write("grout-tape", "reading", feet(truth.tapeOnGrout()), "from", "ground");
+      forecastGrout(truth, ", after a tape");
+    }
+  }
+
+  private void forecastGrout(PouredWell truth, String when) {
+    Stages.named("seal").orElseThrow().expectations(well).stream()
+        .map(Expectation::working).filter(o -> o.answers().containsKey("low-50"))
+        .forEach(o -> held(forecasts.get(GROUT + when), o, truth.groutLeft()));
   }
 
   private void count(double length, boolean called) {
@@ -155,15 +182,18 @@ final class Calibration {
   private void forecast(PouredWell truth, String when) {
     Optional<Outcome> left = Pouring.of(well).flatMap(Standing::bagsLeft);
     if (left.isEmpty()) return;
-    int[] counts = forecasts.get(when);
+    held(forecasts.get(when), left.get(), truth.bagsLeft());
+  }
+
+  private static void held(int[] counts, Outcome left, double bags) {
     counts[0]++;
-    double bags = truth.bagsLeft();
     for (int i = 0; i < SHARES.length; i++) {
-      double low = left.get().quantity("low-" + SHARES[i]).coherent();
-      double high = left.get().quantity("high-" + SHARES[i]).coherent();
+      double low = left.quantity("low-" + SHARES[i]).coherent();
+      double high = left.quantity("high-" + SHARES[i]).coherent();
       if (low <= bags && bags <= high) counts[i + 1]++;
     }
-    if (bags <= left.get().quantity("most").coherent()) counts[4]++;
+    if (bags <= left.quantity("most").coherent()) counts[4]++;
+    if (bags <= left.quantity("bags").coherent()) counts[5]++;
   }
 
   private static String feet(double feet) {
@@ -178,12 +208,15 @@ final class Calibration {
     return (double) soundCalledBridged / soundWells;
   }
 
-  /** Share of all forecasts made with at least one sounding that a band held, in percent; 4: nine in ten. */
+  /**
+   * Share of all forecasts of the pack made with at least one sounding that a band held, in percent; 4: nine in ten, 5:
+   * the whole bags to have.
+   */
   double held(int band) {
     int all = 0;
     int held = 0;
     for (Map.Entry<String, int[]> e : forecasts.entrySet()) {
-      if (e.getKey().startsWith("before")) continue;
+      if (e.getKey().startsWith("before") || e.getKey().startsWith(GROUT)) continue;
       all += e.getValue()[0];
       held += e.getValue()[band];
     }
@@ -196,11 +229,12 @@ final class Calibration {
         + longBridges + " caught " + longCaught + " (" + 100 * longCaughtShare() + " %); sound wells " + soundWells
         + " called bridged " + soundCalledBridged + " (" + 100 * falseShare() + " %); sound readings " + soundReadings
         + " called " + soundReadingsCalled + "\n");
-    forecasts.forEach((when, c) -> out.append(when).append(": ").append(c[0]).append(" forecasts; 50/80/90/P90 held ")
+    forecasts.forEach((when, c) -> out.append(when).append(": ").append(c[0]).append(" forecasts; 50/80/90/P90/whole held ")
         .append(percent(c[1], c[0])).append(' ').append(percent(c[2], c[0])).append(' ')
-        .append(percent(c[3], c[0])).append(' ').append(percent(c[4], c[0])).append('\n'));
+        .append(percent(c[3], c[0])).append(' ').append(percent(c[4], c[0])).append(' ')
+        .append(percent(c[5], c[0])).append('\n'));
     return out.append("with soundings: ").append(held(1)).append(' ').append(held(2)).append(' ').append(held(3))
-        .append(' ').append(held(4)).toString();
+        .append(' ').append(held(4)).append(' ').append(held(5)).toString();
   }
 
   private static double percent(int part, int whole) {

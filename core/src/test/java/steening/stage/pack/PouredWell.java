@@ -13,12 +13,20 @@ final class PouredWell {
   static final double BIT = 7.875;
   static final double PIPE = 4.5;
   static final double BAG = 0.5;
+  /** 50 lb of bentonite in 24 gal make 26.31 gal. */
+  static final double GROUT_BAG = 26.31 / 7.480519;
   private static final double QUARTER_PI_IN_FEET = 0.0054541539;
   private static final double STRETCH = 5;
   private static final double CHANCE_OF_A_BRIDGE = 0.04;
 
   private final Random random;
   private final List<Double> ratios = new ArrayList<>();
+  /** Of the ground above the pack. */
+  private final List<Double> above = new ArrayList<>();
+  private final double groutYield;
+  private final Random groutTape;
+  private int groutBags;
+  private double groutBottom;
   private final double bagSize;
   private final double tapeError;
   private double in;
@@ -44,6 +52,12 @@ final class PouredWell {
     for (int i = 0; i * STRETCH < depth + STRETCH; i++) {
       ratios.add(1 + ground * Math.exp(0.5 * random.nextGaussian() - 0.125));
     }
+    // Its own chance, so that what was invented below stays as it was.
+    Random bed = new Random(Double.doubleToLongBits(depth));
+    double other = bed.nextBoolean() ? ground : -breakaway / 2 * Math.log((1 - bed.nextDouble()) * (1 - bed.nextDouble()));
+    for (int i = 0; i * STRETCH < depth + 20; i++) above.add(1 + other * Math.exp(0.5 * bed.nextGaussian() - 0.125));
+    groutYield = GROUT_BAG * (1 + 0.02 * bed.nextGaussian());
+    groutTape = bed;
     bagSize = BAG * (1 + 0.025 * random.nextGaussian());
     tapeError = between(0.1, 0.2);
   }
@@ -69,6 +83,42 @@ final class PouredWell {
   /** Bags that the pack still takes, not whole ones. */
   double bagsLeft() {
     return Math.max(0, (volume(packTop, depth) - in) / bagSize);
+  }
+
+  /** The pack is done: the grout starts where its sand stands. */
+  void beginGrout() {
+    groutBottom = Math.max(1, top());
+  }
+
+  void pump(int bags) {
+    groutBags += bags;
+  }
+
+  /** What a tape finds on the grout, which is softer than sand: to three tenths. */
+  double tapeOnGrout() {
+    double low = 0;
+    double high = groutBottom;
+    for (int i = 0; i < 60; i++) {
+      double middle = (low + high) / 2;
+      if (grouted(middle) > groutBags * groutYield) low = middle;
+      else high = middle;
+    }
+    return Math.max(0, Math.rint((high + 0.3 * groutTape.nextGaussian()) * 10) / 10);
+  }
+
+  /** Bags that the grout still takes, not whole ones. */
+  double groutLeft() {
+    return Math.max(0, grouted(0) / groutYield - groutBags);
+  }
+
+  private double grouted(double from) {
+    double volume = 0;
+    for (double at = from; at < groutBottom; at = Math.min(groutBottom, next(at))) {
+      double end = Math.min(groutBottom, next(at));
+      double ratio = above.get((int) Math.floor(at / STRETCH + 1e-9));
+      volume += QUARTER_PI_IN_FEET * (BIT * BIT - PIPE * PIPE) * ratio * (end - at);
+    }
+    return volume;
   }
 
   /** What the pack took over what the bit's hole would have: what a firm finds in its papers. */
