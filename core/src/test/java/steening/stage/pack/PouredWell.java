@@ -54,7 +54,8 @@ final class PouredWell {
     }
     // Its own chance, so that what was invented below stays as it was.
     Random bed = new Random(Double.doubleToLongBits(depth));
-    double other = bed.nextBoolean() ? ground : -breakaway / 2 * Math.log((1 - bed.nextDouble()) * (1 - bed.nextDouble()));
+    double another = -breakaway / 2 * Math.log((1 - bed.nextDouble()) * (1 - bed.nextDouble()));
+    double other = bed.nextBoolean() ? ground : another;
     for (int i = 0; i * STRETCH < depth + 20; i++) above.add(1 + other * Math.exp(0.5 * bed.nextGaussian() - 0.125));
     groutYield = GROUT_BAG * (1 + 0.02 * bed.nextGaussian());
     groutTape = bed;

@@ -24,7 +24,8 @@ class GroundOfEarlierWellsTest {
    */
   @Test
   void drawsAFewWellsTowardTheUsual() {
-    Outcome found = GroundOfEarlierWells.RECKONING.of(Inputs.none().with(GroundOfEarlierWells.RATIOS, "1.2; 1.3; 1.4"));
+    Outcome found =
+        GroundOfEarlierWells.RECKONING.of(Inputs.none().with(GroundOfEarlierWells.RATIOS, "1.2; 1.3; 1.4"));
     assertThat(found.quantity("mean-of-these").coherent()).isCloseTo(1.30, within(1e-9));
     assertThat(found.quantity("mean-ratio").coherent()).isCloseTo(1.2086, within(0.0001));
     assertThat(found.quantity("spread").coherent()).isCloseTo(Math.sqrt(0.019836), within(0.0001));
