@@ -18,8 +18,10 @@ import steening.language.Reader;
  * @param title what the form is headed with
  * @param fields in the order of the form
  * @param steady names of fields that usually stay as they were in the entry before; a form fills them in
+ * @param seldom names of fields that mostly stay empty; a form folds them away until someone wants them
  */
-public record Kind(String name, int schema, Phrase title, List<Field> fields, List<String> steady) {
+public record Kind(
+    String name, int schema, Phrase title, List<Field> fields, List<String> steady, List<String> seldom) {
   /** The words that any entry may carry. */
   public static final TextField REMARK =
       TextField.of("remark", Phrase.of("remark", "nota"), "hard drilling at 61 ft").optional();
@@ -31,11 +33,12 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields, Li
   public Kind {
     fields = List.copyOf(fields);
     steady = List.copyOf(steady);
+    seldom = List.copyOf(seldom);
   }
 
   /** A form that carries nothing over. */
   public Kind(String name, int schema, Phrase title, List<Field> fields) {
-    this(name, schema, title, fields, List.of());
+    this(name, schema, title, fields, List.of(), List.of());
   }
 
   public static Kind of(String name, Phrase title, Field... fields) {
@@ -46,7 +49,21 @@ public record Kind(String name, int schema, Phrase title, List<Field> fields, Li
 
   /** The same kind, whose form fills these fields in from the entry before. */
   public Kind carrying(Field... fields) {
-    return new Kind(name, schema, title, this.fields, Stream.of(fields).map(Field::name).toList());
+    return new Kind(name, schema, title, this.fields, names(fields), seldom);
+  }
+
+  /** The same kind, whose form folds these optional fields away. */
+  public Kind seldom(Field... fields) {
+    return new Kind(name, schema, title, this.fields, steady, names(fields));
+  }
+
+  /** Whether a form shows a field from the start: all but words and fields that mostly stay empty. */
+  public boolean asksAtOnce(Field field) {
+    return field.isRequired() || !(field instanceof TextField) && !seldom.contains(field.name());
+  }
+
+  private static List<String> names(Field... fields) {
+    return Stream.of(fields).map(Field::name).toList();
   }
 
   /** What a form begins with after an entry of this kind. */

@@ -18,7 +18,6 @@ import java.util.Optional;
 import steening.field.Field;
 import steening.field.Kind;
 import steening.field.Reading;
-import steening.field.TextField;
 import steening.journal.Entry;
 import steening.language.Phrase;
 
@@ -69,10 +68,10 @@ record EntryForm(
         .withMethod("post").withAction(action).withClass("entry").withId("entry");
   }
 
-  /** Words that may stay empty are out of the way of a thumb until someone wants them, or until they are in trouble. */
+  /** What mostly stays empty is out of the way of a thumb until someone wants it, or until it is in trouble. */
   private boolean isFolded(Field field) {
     boolean quiet = readings.get(field) == null || readings.get(field) instanceof Reading.Absent;
-    return field instanceof TextField && !field.isRequired() && quiet && typed.getOrDefault(field.name(), "").isBlank();
+    return !kind.asksAtOnce(field) && quiet && typed.getOrDefault(field.name(), "").isBlank();
   }
 
   private DomContent whenAndWho(Visit visit) {

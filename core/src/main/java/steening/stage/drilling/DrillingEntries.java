@@ -76,8 +76,9 @@ public final class DrillingEntries {
   public static final QuantityField MUD_HEAD =
       HEAD.labelled("head of the aquifer above ground, if known", "carga sobre el terreno, si se conoce").optional();
   public static final Kind MUD = Kind.of(
-      "mud", Phrase.of("Mud checked", "Lodo revisado"), MUD_WEIGHT, MUD_FUNNEL, MUD_SAND, PIT_DROP, PIT_RISE, FLOWS,
-      MUD_HEAD);
+          "mud", Phrase.of("Mud checked", "Lodo revisado"), MUD_WEIGHT, MUD_FUNNEL, MUD_SAND, PIT_DROP, PIT_RISE, FLOWS,
+          MUD_HEAD)
+      .seldom(PIT_RISE, FLOWS, MUD_HEAD);
 
   public static final QuantityField BIT_DEPTH =
       depth("bit-depth", "bit depth when caught", "profundidad de la barrena al tomarlos");

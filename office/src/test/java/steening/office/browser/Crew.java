@@ -96,20 +96,15 @@ final class Crew implements AutoCloseable {
     if (page.locator("#hand").inputValue().isEmpty()) page.fill("#hand", who);
   }
 
-  /** Puts a text into a field of whatever sort. */
+  /** Puts a text into a field of whatever sort, after a tap on what it is folded under. */
   void fill(String name, String text) {
+    Locator folded = page.locator("#entry details:not([open]):has([name='" + name + "']) > summary");
+    if (folded.count() > 0) folded.tap();
     Locator radio = page.locator("#entry input[type=radio][name='" + name + "'][value='" + text + "']");
     Locator list = page.locator("#entry select[name='" + name + "']");
     if (radio.count() > 0) radio.check();
     else if (list.count() > 0) list.selectOption(text);
-    else unfolded(name).fill(text);
-  }
-
-  /** A field that is folded away is found by a tap on what it is folded under. */
-  private Locator unfolded(String name) {
-    Locator field = page.locator("#entry input[name='" + name + "']");
-    if (!field.isVisible()) page.locator("#entry details:has([name='" + name + "']) > summary").tap();
-    return field;
+    else page.locator("#entry input[name='" + name + "']").fill(text);
   }
 
   void send() {
