@@ -49,12 +49,23 @@ public final class Settling {
     Term heavier = Term.given("G", Phrase.of("specific gravity of it", "su densidad relativa"), Scale.NUMBER,
             specificGravity)
         .minus(Term.number(1));
+    return velocity(size, heavier, Water.viscosity(inputs), drag);
+  }
+
+  /**
+   * The same in any fluid.
+   *
+   * @param size in the scale of grains
+   * @param heavier how much denser than the fluid, as a share of the fluid's density
+   * @param viscosity of the fluid, kinematic
+   */
+  public static Term velocity(Term size, Term heavier, Term viscosity, double drag) {
     Term shape = Term.given("C₂", Phrase.of("drag of its shape", "resistencia de su forma"), Scale.NUMBER,
         new Measure(Dimension.NUMBER, drag));
     Term turbulent = Coefficient.giving(Scale.VISCOSITY, TURBULENT * GRAVITY_M_S2)
         .of(Scale.GRAIN, 3).of(Scale.VISCOSITY, -1).term()
         .times(shape).times(heavier).times(size.power(3)).squareRoot();
-    Term viscous = Term.number(VISCOUS).times(Water.viscosity(inputs));
+    Term viscous = Term.number(VISCOUS).times(viscosity);
     return Coefficient.giving(Scale.ENTRANCE_VELOCITY, GRAVITY_M_S2)
         .of(Scale.GRAIN, 2).of(Scale.VISCOSITY, -1).term()
         .times(heavier).times(size.squared())

@@ -21,6 +21,9 @@ class PublishedCasesTest {
   private static final Map<String, String> UNPUBLISHED = Map.ofEntries(
       Map.entry("circulation-loss", "a volume balance of the pit; held by a scenario worked by hand"),
       Map.entry("hole-fill", "geometry; held by a scenario worked by hand"),
+      Map.entry("penetration-rate", "a definition; held by a scenario worked by hand"),
+      Map.entry("line-clearance", "a table of a rule; held row by row"),
+      Map.entry("shut-in-head", "hydrostatics, artesian-balance turned round; held by hand"),
       Map.entry("fish-top", "arithmetic; held by a scenario worked by hand"),
       Map.entry("fish-or-redrill", "nobody publishes what a fish is worth; held by a scenario worked by hand"),
       Map.entry("sand-forecast", "Student's t is held by its tables; the rest by a scenario worked by hand"),

@@ -41,7 +41,7 @@ public record Drilling(
   public record Rig(Length bit, Length rod, FlowRate pumpRate, Optional<Quantity> pitArea, String entry) {}
 
   /** One rod drilled down, and how deep the hole was then. */
-  public record Rod(int number, Length length, Length depth, String entry) {}
+  public record Rod(int number, Length length, Length depth, Moment at, String entry) {}
 
   /**
    * A stretch of hole as one entry gave it.
@@ -70,10 +70,13 @@ public record Drilling(
   /**
    * Cuttings caught at the surface.
    *
+   * @param size of the coarsest of them
    * @param rig that drilled then
+   * @param mud as last read before
    */
   public record Cuttings(
-      Length bitDepth, Optional<Quantity> penetration, Optional<Rig> rig, String description, String entry) {}
+      Length bitDepth, Optional<Quantity> penetration, Optional<Quantity> size, Optional<Rig> rig, Optional<Mud> mud,
+      String description, String entry) {}
 
   /** From and to the wrong way round. */
   public record UpsideDown(Length from, Length to, String entry) {}

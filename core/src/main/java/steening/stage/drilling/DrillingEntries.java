@@ -85,10 +85,14 @@ public final class DrillingEntries {
   public static final QuantityField PENETRATION = amount(
           "penetration", Scale.PENETRATION, "penetration rate", "velocidad de avance", "30 ft/h", "9 m/h")
       .between("0 ft/h", "2000 ft/h").usually("1 ft/h", "300 ft/h").optional();
+  public static final QuantityField CUTTINGS_SIZE = QuantityField.of(
+          "size", Scale.GRAIN, Phrase.of("size of the coarsest", "tamaño de los más gruesos"), "2 mm", "2 mm")
+      .between("0.05 mm", "150 mm").usually("0.1 mm", "40 mm").optional();
   public static final TextField CUTTINGS_DESCRIPTION =
       TextField.of("description", Phrase.of("what they are", "qué son"), "gray sand, fine").optional();
   public static final Kind CUTTINGS = Kind.of(
-          "cuttings", Phrase.of("Cuttings caught", "Recortes tomados"), BIT_DEPTH, PENETRATION, CUTTINGS_DESCRIPTION)
+          "cuttings", Phrase.of("Cuttings caught", "Recortes tomados"), BIT_DEPTH, PENETRATION, CUTTINGS_SIZE,
+          CUTTINGS_DESCRIPTION)
       .carrying(PENETRATION);
 
   public static final QuantityField LOG_FROM = HOLE_FROM;

@@ -7,12 +7,14 @@ import steening.finding.Expectation;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Length;
+import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
 import steening.stage.drilling.hole.FirstHole;
 import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
+import steening.stage.drilling.log.Penetration;
 import steening.well.CasingString;
 import steening.well.Hole;
 import steening.well.Plan;
@@ -32,6 +34,7 @@ final class DrillingExpectations {
     if (!deepEnough) FirstHole.nextChange(well, drilled).ifPresent(expectations::add);
     if (!deepEnough) nextRod(drilling).ifPresent(expectations::add);
     if (drilled.isMoreThan(Length.ZERO)) lag(drilling, drilled).ifPresent(expectations::add);
+    if (drilled.isMoreThan(Length.ZERO)) sample(drilling).ifPresent(expectations::add);
     return expectations;
   }
 
@@ -58,5 +61,18 @@ final class DrillingExpectations {
     } catch (NotReckonable rodsAsWideAsTheHole) {
       return Optional.empty();
     }
+  }
+
+  /** Where the cuttings come from that are at the surface now, by the hours of the rods. */
+  private static Optional<Expectation> sample(Drilling drilling) {
+    Length bit = drilling.rodDepth();
+    Optional<Quantity> rate = Penetration.at(drilling.rods(), bit);
+    if (rate.isEmpty() || drilling.rig().isEmpty()) return Optional.empty();
+    Phrase what = Phrase.of(
+        "cuttings caught with the bit at {0} come from", "los recortes tomados con la barrena a {0} vienen de",
+        new Figure(bit, Scale.DEPTH));
+    return Outcome.ifReckonable(() -> CuttingsLag.of(drilling.rig().get(), bit, rate, Optional.empty()))
+        .filter(o -> o.answers().containsKey("came-from"))
+        .map(o -> new Expectation(what, o.figure("came-from"), Optional.empty(), o));
   }
 }

@@ -15,6 +15,7 @@ import steening.stage.drilling.fluid.UpHoleVelocity;
 import steening.stage.drilling.hole.FirstHole;
 import steening.stage.drilling.hole.HoleFindings;
 import steening.stage.drilling.hole.RodFindings;
+import steening.stage.drilling.log.BreakFindings;
 import steening.stage.drilling.log.CuttingsFindings;
 import steening.stage.drilling.log.LogFindings;
 import steening.stage.drilling.sieve.SieveFindings;
@@ -36,6 +37,7 @@ public final class DrillingFindings {
     findings.addAll(MudFindings.of(well));
     findings.addAll(SieveFindings.of(well));
     findings.addAll(CuttingsFindings.of(well));
+    findings.addAll(BreakFindings.of(well));
     findings.addAll(TroubleFindings.of(well));
     return findings;
   }

@@ -27,7 +27,7 @@ public final class DrillingFold {
     Body body = entry.body();
     return switch (entry.kind()) {
       case "drilling" -> and(well, rig(body, entry.id()));
-      case "rod" -> and(well, rod(body, entry.id()));
+      case "rod" -> and(well, rod(entry));
       case "hole" -> hole(well, entry);
       case "mud" -> and(well, mud(well, entry));
       case "cuttings" -> and(well, cuttings(well.get(Drilling.PART), body, entry.id()));
@@ -63,12 +63,14 @@ public final class DrillingFold {
         id);
   }
 
-  private static Drilling.Rod rod(Body body, String id) {
+  private static Drilling.Rod rod(Entry entry) {
+    Body body = entry.body();
     return new Drilling.Rod(
         DrillingEntries.ROD_NUMBER.in(body).orElseThrow(),
         DrillingEntries.ROD_LENGTH.length(body).orElseThrow(),
         DrillingEntries.ROD_DEPTH.length(body).orElseThrow(),
-        id);
+        entry.happenedAt(),
+        entry.id());
   }
 
   private static Well hole(Well well, Entry entry) {
@@ -85,7 +87,9 @@ public final class DrillingFold {
     return new Drilling.Cuttings(
         DrillingEntries.BIT_DEPTH.length(body).orElseThrow(),
         DrillingEntries.PENETRATION.in(body),
+        DrillingEntries.CUTTINGS_SIZE.in(body),
         drilling.rig(),
+        drilling.muds().stream().reduce((a, b) -> b),
         DrillingEntries.CUTTINGS_DESCRIPTION.text(body).orElse(""),
         id);
   }

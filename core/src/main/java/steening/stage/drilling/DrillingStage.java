@@ -30,6 +30,8 @@ import steening.stage.drilling.hole.HoleFindings;
 import steening.stage.drilling.hole.HoleVolume;
 import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
+import steening.stage.drilling.log.CuttingsSlip;
+import steening.stage.drilling.log.Penetration;
 import steening.stage.drilling.trouble.CirculationLoss;
 import steening.stage.drilling.trouble.FishOrRedrill;
 import steening.stage.drilling.trouble.FishTop;
@@ -67,7 +69,8 @@ public final class DrillingStage implements Stage {
         MudMakeUp.RECKONING, MudPumpOutput.RECKONING, ArtesianBalance.RECKONING, WeightingUp.RECKONING,
         SieveCurve.RECKONING, GrainSizeConductivity.RECKONING, SoilName.RECKONING, WentworthGrade.RECKONING,
         SandAhead.RECKONING, GoingOn.RECKONING, RoughYield.RECKONING,
-        CirculationLoss.RECKONING, HoleFill.RECKONING, FishTop.RECKONING, FishOrRedrill.RECKONING);
+        CirculationLoss.RECKONING, HoleFill.RECKONING, FishTop.RECKONING,
+        CuttingsSlip.RECKONING, Penetration.RECKONING, FishOrRedrill.RECKONING);
   }
 
   @Override

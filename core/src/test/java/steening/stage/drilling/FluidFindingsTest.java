@@ -142,7 +142,10 @@ class FluidFindingsTest {
     });
   }
 
-  /** By hand: 131 ft at 50.16 ft/min are 2.61 min; at 80 ft/h the bit goes on 3.48 ft. */
+  /**
+   * By hand: 131 ft at 50.16 ft/min are 2.61 min; at 80 ft/h the bit goes on 3.48 ft. The second had no rate told: its
+   * rod went down 20 ft in 10 min, 120 ft/h, in 2.71 min 5.42 ft.
+   */
   @Test
   void cuttingsComeFromHigherUpThanTheBit() {
     JobInSteps job = EverydayWell.drilled()
@@ -154,7 +157,8 @@ class FluidFindingsTest {
     assertThat(table.rows().get(0)).extracting(c -> c.shownTo(US))
         .containsExactly("131.00 ft", "80 ft/h", "2.6 min", "127.52 ft", "coarse sand");
     assertThat(table.rows().get(0).get(3).shownTo(METRIC_SPANISH)).isEqualTo("38.87 m");
-    assertThat(table.rows().get(1)).extracting(c -> c.shownTo(US)).containsExactly("136.00 ft", "", "2.7 min", "", "");
+    assertThat(table.rows().get(1)).extracting(c -> c.shownTo(US))
+        .containsExactly("136.00 ft", "120 ft/h", "2.7 min", "130.58 ft", "");
     JobInSteps last = EverydayWell.drilled().then("cuttings", "bit-depth", "131 ft", "penetration", "80 ft/h");
     assertThat(last.stage("drilling").sheet(last.job().well()).lines())
         .anySatisfy(line -> {

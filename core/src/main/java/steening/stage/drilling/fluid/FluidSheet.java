@@ -17,6 +17,7 @@ import steening.stage.Sheet;
 import steening.stage.drilling.Drilling;
 import steening.stage.drilling.log.CuttingsFindings;
 import steening.stage.drilling.log.CuttingsLag;
+import steening.stage.drilling.log.Penetration;
 
 /** What the mud and what it brings up have to show. */
 public final class FluidSheet {
@@ -60,17 +61,17 @@ public final class FluidSheet {
     Sheet with = sheet;
     List<List<Shown>> rows = new ArrayList<>();
     for (Drilling.Cuttings caught : drilling.cuttings()) {
-      Optional<Outcome> lag = CuttingsFindings.lag(caught);
+      Optional<Outcome> lag = CuttingsFindings.lag(drilling, caught);
       rows.add(List.of(
           depth(caught.bitDepth()),
-          figure(caught.penetration(), Scale.PENETRATION),
+          figure(caught.penetration().or(() -> Penetration.at(drilling.rods(), caught.bitDepth())), Scale.PENETRATION),
           lag.<Shown>map(o -> o.figure(CuttingsLag.LAG.name())).orElse(BLANK),
           cameFrom(lag).<Shown>map(d -> depth(d)).orElse(BLANK),
           Phrase.same(caught.description())));
     }
     if (!drilling.cuttings().isEmpty()) {
       Drilling.Cuttings last = drilling.cuttings().get(drilling.cuttings().size() - 1);
-      Optional<Outcome> lag = CuttingsFindings.lag(last);
+      Optional<Outcome> lag = CuttingsFindings.lag(drilling, last);
       Phrase label = Phrase.of(
           "cuttings caught with the bit at {0} come from", "los recortes tomados con la barrena a {0} vienen de",
           depth(last.bitDepth()));

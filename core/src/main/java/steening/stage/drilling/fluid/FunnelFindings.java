@@ -36,7 +36,8 @@ final class FunnelFindings {
     return !drilled && funnel.coherent() < THIN.coherent() ? Optional.of(thin(mud, funnel)) : Optional.empty();
   }
 
-  private static boolean isDrilled(Well well) {
+  /** As deep as planned, or with something lowered: the screen comes next. */
+  static boolean isDrilled(Well well) {
     Length depth = well.get(Drilling.PART).rodDepth().max(well.get(Hole.PART).depth());
     boolean lowered = !well.get(CasingString.PART).pieces().isEmpty();
     return lowered || well.get(Plan.PART).length(Plan.DEPTH).map(d -> !depth.isLessThan(d)).orElse(false);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
+import steening.pipe.Buoyancy;
 import steening.quantity.Density;
 import steening.quantity.Dimension;
 import steening.quantity.Figure;
@@ -25,6 +26,12 @@ public final class MudFindings {
   /** Practice of drilling manuals; from memory. */
   private static final Quantity SANDY = new Measure(Dimension.NUMBER, 0.02);
 
+  /** Sand that settles on the screen; common practice, from memory. */
+  private static final Quantity SEALING = new Measure(Dimension.NUMBER, 0.04);
+
+  /** A mud balance reads to 0.1 lb/gal (published construction tables, seen). */
+  private static final Density BALANCE = Density.of(0.1, Unit.POUND_PER_GALLON);
+
   private MudFindings() {}
 
   public static List<Finding> of(Well well) {
@@ -32,9 +39,10 @@ public final class MudFindings {
     List<Finding> findings = new ArrayList<>();
     if (muds.isEmpty()) return findings;
     heavy(well, muds.get(muds.size() - 1)).ifPresent(findings::add);
+    belowWater(muds.get(muds.size() - 1)).ifPresent(findings::add);
     muds.stream().filter(m -> m.funnel().isPresent()).reduce((a, b) -> b).flatMap(mud -> FunnelFindings.of(well, mud))
         .ifPresent(findings::add);
-    muds.stream().filter(m -> m.sand().isPresent()).reduce((a, b) -> b).flatMap(MudFindings::sandy)
+    muds.stream().filter(m -> m.sand().isPresent()).reduce((a, b) -> b).flatMap(mud -> sandy(well, mud))
         .ifPresent(findings::add);
     findings.addAll(KickFindings.of(well));
     findings.addAll(PitFindings.of(well));
@@ -62,7 +70,7 @@ public final class MudFindings {
         .from(List.of(mud.entry())));
   }
 
-  private static Optional<Finding> sandy(Drilling.Mud mud) {
+  private static Optional<Finding> sandy(Well well, Drilling.Mud mud) {
     Measure sand = mud.sand().orElseThrow();
     if (sand.coherent() <= SANDY.coherent()) return Optional.empty();
     Figure measured = new Figure(sand, Scale.SHARE);
@@ -74,9 +82,36 @@ public final class MudFindings {
                 "El lodo lleva {0} de arena; se aconseja {1} a lo más.", measured, most))
         .comparing(measured, most)
         .because(Phrase.of("The pit is too small, or full.", "La fosa es muy chica o está llena."))
-        .so(Phrase.of(
+        .so(sand.coherent() > SEALING.coherent() && FunnelFindings.isDrilled(well) ? screenNext() : Phrase.of(
             "Shovel out the pit: sand wears the pump and plugs the aquifer.",
             "Limpie la fosa: la arena desgasta la bomba y tapa el acuífero."))
+        .from(List.of(mud.entry())));
+  }
+
+  private static Phrase screenNext() {
+    return Phrase.of(
+        "Above {0} it settles on the screen and in the pack: clean the pit, thin the mud and circulate until it is"
+            + " clean, before the screen goes in; not thin where the well may flow.",
+        "Con más de {0} se asienta en la rejilla y en el filtro: limpie la fosa, adelgace el lodo y circule hasta que"
+            + " salga limpio, antes de bajar la rejilla; no adelgace donde el pozo pueda fluir.",
+        new Figure(SEALING, Scale.SHARE));
+  }
+
+  private static Optional<Finding> belowWater(Drilling.Mud mud) {
+    if (mud.weight().coherent() >= Buoyancy.WATER.coherent() - BALANCE.coherent()) return Optional.empty();
+    Figure measured = new Figure(mud.weight(), Scale.DENSITY);
+    Figure water = new Figure(Buoyancy.WATER, Scale.DENSITY);
+    return Optional.of(Finding.of(
+            "drilling.mud-below-water", Weight.LOOK, DrillingStage.NAME,
+            Phrase.of(
+                "The mud is entered as {0}; water alone weighs {1}.",
+                "El lodo está registrado con {0}; el agua sola pesa"
+                    + " {1}.", measured, water))
+        .comparing(measured, water)
+        .because(Phrase.of("The balance is off, or the mud full of air.", "La balanza está mal, o el lodo lleva aire."))
+        .so(Phrase.of(
+            "Check the balance with clean water, let the mud stand, and weigh again.",
+            "Revise la balanza con agua limpia, deje reposar el lodo y pese otra vez."))
         .from(List.of(mud.entry())));
   }
 }

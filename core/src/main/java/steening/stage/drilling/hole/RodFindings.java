@@ -3,6 +3,7 @@ package steening.stage.drilling.hole;
 import static steening.stage.drilling.DrillingFindings.depth;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import steening.finding.Finding;
@@ -24,14 +25,40 @@ public final class RodFindings {
   private RodFindings() {}
 
   public static List<Finding> of(Well well) {
-    List<Drilling.Rod> rods = well.get(Drilling.PART).rods();
-    List<Finding> findings = new ArrayList<>();
+    List<Drilling.Rod> entered = well.get(Drilling.PART).rods();
+    List<Finding> findings = new ArrayList<>(misdated(entered));
+    List<Drilling.Rod> rods = findings.isEmpty() ? entered : counted(entered);
     for (int i = 1; i < rods.size(); i++) {
       number(rods.get(i - 1), rods.get(i)).ifPresent(findings::add);
       depthAfter(rods.get(i - 1), rods.get(i), i == rods.size() - 1).ifPresent(findings::add);
     }
     if (!rods.isEmpty() && HoleFindings.metresForFeet(well).isEmpty()) againstTheHole(well).ifPresent(findings::add);
     return findings;
+  }
+
+  /** A rod dated after one that stands on it: one of the two hours is wrong. */
+  private static List<Finding> misdated(List<Drilling.Rod> rods) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 1; i < rods.size(); i++) {
+      Drilling.Rod before = rods.get(i - 1);
+      Drilling.Rod rod = rods.get(i);
+      if (rod.number() >= before.number() || !rod.depth().isLessThan(before.depth())) continue;
+      findings.add(Finding.of(
+              "drilling.rod-time", Weight.LOOK, DrillingStage.NAME,
+              Phrase.of(
+                  "Rod {0} to {1} is dated before rod {2} to {3}, which goes less deep.",
+                  "El tubo {0} a {1} tiene hora anterior al tubo {2} a {3}, que es menos profundo.",
+                  Integer.toString(before.number()), depth(before.depth()), Integer.toString(rod.number()),
+                  depth(rod.depth())))
+          .because(Phrase.of("The hour of one of them is wrong.", "La hora de uno de ellos está mal."))
+          .so(Phrase.of("Correct the hour.", "Corrija la hora."))
+          .from(List.of(before.entry(), rod.entry())));
+    }
+    return findings;
+  }
+
+  private static List<Drilling.Rod> counted(List<Drilling.Rod> rods) {
+    return rods.stream().sorted(Comparator.comparingInt(Drilling.Rod::number)).toList();
   }
 
   private static Optional<Finding> number(Drilling.Rod before, Drilling.Rod rod) {
@@ -65,7 +92,7 @@ public final class RodFindings {
             "A rod miscounted, or a nominal length for a measured one.",
             "Un tubo mal contado, o una longitud nominal por una medida."))
         .so(Phrase.of("Measure the rods that are in the hole.", "Mida los tubos que están en el barreno."))
-        .shownBy(RodTally.next(new Drilling.Rod(rod.number(), rod.length(), before.depth(), rod.entry())))
+        .shownBy(RodTally.next(new Drilling.Rod(rod.number(), rod.length(), before.depth(), rod.at(), rod.entry())))
         .from(List.of(before.entry(), rod.entry())));
   }
 

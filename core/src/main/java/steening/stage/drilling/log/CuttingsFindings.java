@@ -8,12 +8,16 @@ import java.util.Optional;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
+import steening.quantity.Figure;
 import steening.quantity.Length;
+import steening.quantity.Quantity;
+import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.reckoning.Outcome;
 import steening.stage.drilling.Drilling;
 import steening.stage.drilling.DrillingFold;
 import steening.stage.drilling.DrillingStage;
+import steening.stage.drilling.fluid.UpHoleVelocity;
 import steening.well.GroundLog;
 import steening.well.Stratum;
 import steening.well.Well;
@@ -39,16 +43,46 @@ public final class CuttingsFindings {
         findings.add(tooDeep(caught, deepest));
       } else {
         notCorrected(well, caught).ifPresent(findings::add);
+        notLifted(caught).ifPresent(findings::add);
       }
     }
     return findings;
   }
 
-  /** The depth the cuttings come from, and the lag; nothing without a rig, or where the mud does not bring them. */
-  public static Optional<Outcome> lag(Drilling.Cuttings caught) {
-    return caught.rig().flatMap(rig -> Outcome.ifReckonable(() -> caught.penetration()
-        .map(rate -> CuttingsLag.of(rig, caught.bitDepth(), rate))
-        .orElseGet(() -> CuttingsLag.of(rig, caught.bitDepth()))));
+  /**
+   * The depth the cuttings come from, and the lag; nothing without a rig, or where the mud does not bring them. Where
+   * no penetration rate was told, the hours of the rods tell it; where a size was told, the cuttings slip.
+   */
+  public static Optional<Outcome> lag(Drilling drilling, Drilling.Cuttings caught) {
+    Optional<Quantity> penetration =
+        caught.penetration().or(() -> Penetration.at(drilling.rods(), caught.bitDepth()));
+    Optional<Quantity> slip = CuttingsSlip.of(caught).map(o -> o.quantity(CuttingsSlip.SLIP.name()));
+    return caught.rig().flatMap(
+        rig -> Outcome.ifReckonable(() -> CuttingsLag.of(rig, caught.bitDepth(), penetration, slip)));
+  }
+
+  /** Too coarse for the mud to lift. */
+  private static Optional<Finding> notLifted(Drilling.Cuttings caught) {
+    Optional<Outcome> slip = CuttingsSlip.of(caught).filter(s -> caught.rig().isPresent() && !CuttingsSlip.isLifted(s));
+    return slip.flatMap(s -> caught.rig().flatMap(rig -> Outcome.ifReckonable(() -> UpHoleVelocity.of(rig))).map(v -> {
+      Figure falls = s.figure(CuttingsSlip.SLIP.name());
+      Figure rises = v.figure("velocity");
+      return Finding.of(
+              "drilling.cuttings-not-lifted", Weight.LOOK, DrillingStage.NAME,
+              Phrase.of(
+                  "Cuttings of {0} fall at up to {1} in this mud, which rises at {2}.",
+                  "Los recortes de {0} caen hasta a {1} en este lodo, que sube a {2}.",
+                  new Figure(caught.size().orElseThrow(), Scale.GRAIN), falls, rises))
+          .comparing(rises, falls)
+          .because(Phrase.of(
+              "The coarsest stay in the hole or come up late, and their depth is not known.",
+              "Los más gruesos quedan en el barreno o suben tarde, y no se sabe de dónde vienen."))
+          .so(Phrase.of(
+              "Thicken the mud or pump more; circulate before each connection.",
+              "Espese el lodo o bombee más; circule antes de cada conexión."))
+          .shownBy(s)
+          .from(List.of(caught.entry()));
+    }));
   }
 
   private static Finding tooDeep(Drilling.Cuttings caught, Length deepest) {
@@ -66,7 +100,8 @@ public final class CuttingsFindings {
   }
 
   private static Optional<Finding> notCorrected(Well well, Drilling.Cuttings caught) {
-    Optional<Outcome> lag = lag(caught).filter(o -> o.answers().containsKey(CuttingsLag.CAME_FROM.name()));
+    Optional<Outcome> lag = lag(well.get(Drilling.PART), caught)
+        .filter(o -> o.answers().containsKey(CuttingsLag.CAME_FROM.name()));
     if (lag.isEmpty()) return Optional.empty();
     Length from = (Length) lag.get().quantity(CuttingsLag.CAME_FROM.name());
     if (!caught.bitDepth().minus(from).isMoreThan(WORTH_SAYING)) return Optional.empty();

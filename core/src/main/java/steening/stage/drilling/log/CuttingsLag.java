@@ -76,8 +76,12 @@ public final class CuttingsLag {
     return RECKONING.of(inputs(rig, depth));
   }
 
-  public static Outcome of(Drilling.Rig rig, Length depth, Quantity penetration) {
-    return RECKONING.of(inputs(rig, depth).with(PENETRATION, penetration));
+  /** With the penetration rate and the settling speed, as far as they are known. */
+  public static Outcome of(
+      Drilling.Rig rig, Length depth, Optional<Quantity> penetration, Optional<Quantity> slip) {
+    Inputs known = inputs(rig, depth);
+    Inputs faster = penetration.map(rate -> known.with(PENETRATION, rate)).orElse(known);
+    return RECKONING.of(slip.map(s -> faster.with(SLIP, s)).orElse(faster));
   }
 
   private static Inputs inputs(Drilling.Rig rig, Length depth) {
