@@ -37,8 +37,14 @@ public record Drilling(
     upsideDown = List.copyOf(upsideDown);
   }
 
-  /** Bit, rods and pump. */
-  public record Rig(Length bit, Length rod, FlowRate pumpRate, Optional<Quantity> pitArea, String entry) {}
+  /**
+   * Bit, rods and pump.
+   *
+   * @param below length of bit and subs, where the bit was measured
+   */
+  public record Rig(
+      Length bit, Length rod, FlowRate pumpRate, Optional<Quantity> pitArea, Optional<Length> pitDepth,
+      Optional<Length> below, String entry) {}
 
   /** One rod drilled down, and how deep the hole was then. */
   public record Rod(int number, Length length, Length depth, Moment at, String entry) {}

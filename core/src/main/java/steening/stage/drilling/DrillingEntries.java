@@ -10,6 +10,7 @@ import steening.field.TextField;
 import steening.ground.Sieves;
 import steening.language.Phrase;
 import steening.quantity.Scale;
+import steening.stage.drilling.fluid.FlowEntry;
 import steening.stage.drilling.hole.MovingOver;
 import steening.well.Material;
 
@@ -28,8 +29,18 @@ public final class DrillingEntries {
   public static final QuantityField PIT_AREA =
       amount("pit-area", Scale.AREA, "mud pit, length times width", "fosa de lodos, largo por ancho", "40 ft2", "4 m2")
           .between("1 ft2", "10000 ft2").usually("8 ft2", "1000 ft2").optional();
-  public static final Kind DRILLING =
-      Kind.of("drilling", Phrase.of("Rig set up", "Equipo instalado"), BIT, ROD, PUMP_RATE, PIT_AREA);
+  public static final QuantityField PIT_DEPTH =
+      amount("pit-depth", Scale.DEPTH, "mud pit, depth that holds mud", "fosa de lodos, hondo útil", "4 ft", "1.2 m")
+          .between("0.2 ft", "40 ft").usually("1 ft", "12 ft").optional();
+  public static final QuantityField BIT_LENGTH =
+      amount("bit-length", Scale.DEPTH, "bit, measured", "barrena, medida", "0.8 ft", "0.24 m")
+          .between("0.1 ft", "40 ft").usually("0.3 ft", "20 ft").optional();
+  public static final QuantityField SUBS =
+      amount("subs", Scale.DEPTH, "subs, measured all together", "sustitutos, medidos en total", "2.5 ft", "0.76 m")
+          .between("0 ft", "60 ft").usually("0 ft", "20 ft").optional();
+  public static final Kind DRILLING = Kind.of(
+      "drilling", Phrase.of("Rig set up", "Equipo instalado"), BIT, ROD, PUMP_RATE, PIT_AREA, PIT_DEPTH, BIT_LENGTH,
+      SUBS);
 
   public static final CountField ROD_NUMBER = CountField.of("number", Phrase.of("rod number", "número de tubo"), 1, 999)
       .usuallyUpTo(60);
@@ -112,7 +123,8 @@ public final class DrillingEntries {
           "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), LOG_FROM, LOG_TO, Sieves.OPENINGS, Sieves.FINER)
       .carrying(Sieves.OPENINGS);
 
-  public static final List<Kind> ALL = List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE, MovingOver.KIND);
+  public static final List<Kind> ALL =
+      List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE, MovingOver.KIND, FlowEntry.KIND);
 
   private DrillingEntries() {}
 

@@ -15,6 +15,7 @@ import steening.stage.drilling.hole.FirstHole;
 import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
 import steening.stage.drilling.log.Penetration;
+import steening.stage.drilling.start.StartFindings;
 import steening.well.CasingString;
 import steening.well.Hole;
 import steening.well.Plan;
@@ -31,6 +32,7 @@ final class DrillingExpectations {
     boolean deepEnough = well.get(Plan.PART).length(Plan.DEPTH).map(d -> !drilled.isLessThan(d)).orElse(false);
     List<Expectation> expectations = new ArrayList<>();
     if (lowered) return expectations;
+    expectations.addAll(StartFindings.asked(well));
     if (!deepEnough) FirstHole.nextChange(well, drilled).ifPresent(expectations::add);
     if (!deepEnough) nextRod(drilling).ifPresent(expectations::add);
     if (drilled.isMoreThan(Length.ZERO)) lag(drilling, drilled).ifPresent(expectations::add);

@@ -19,6 +19,7 @@ import steening.stage.drilling.log.BreakFindings;
 import steening.stage.drilling.log.CuttingsFindings;
 import steening.stage.drilling.log.LogFindings;
 import steening.stage.drilling.sieve.SieveFindings;
+import steening.stage.drilling.start.StartFindings;
 import steening.stage.drilling.trouble.TroubleFindings;
 import steening.well.Well;
 
@@ -39,6 +40,7 @@ public final class DrillingFindings {
     findings.addAll(CuttingsFindings.of(well));
     findings.addAll(BreakFindings.of(well));
     findings.addAll(TroubleFindings.of(well));
+    findings.addAll(StartFindings.of(well));
     return findings;
   }
 

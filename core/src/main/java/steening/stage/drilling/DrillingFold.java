@@ -10,8 +10,10 @@ import steening.quantity.Density;
 import steening.quantity.FlowRate;
 import steening.quantity.Length;
 import steening.quantity.Measure;
+import steening.stage.drilling.fluid.FlowEntry;
 import steening.stage.drilling.hole.MovingOver;
 import steening.stage.drilling.sieve.Sieved;
+import steening.stage.drilling.start.Start;
 import steening.stage.drilling.trouble.TroubleFold;
 import steening.well.GroundLog;
 import steening.well.Hole;
@@ -29,12 +31,13 @@ public final class DrillingFold {
       case "drilling" -> and(well, rig(body, entry.id()));
       case "rod" -> and(well, rod(entry));
       case "hole" -> hole(well, entry);
-      case "mud" -> and(well, mud(well, entry));
+      case "mud" -> mudChecked(well, entry);
+      case "flow" -> FlowEntry.fold(well, entry);
       case "cuttings" -> and(well, cuttings(well.get(Drilling.PART), body, entry.id()));
       case "log" -> log(well, entry);
       case "sieve" -> sieve(well, entry);
       case "moved-over" -> MovingOver.fold(well, entry);
-      default -> TroubleFold.fold(well, entry);
+      default -> TroubleFold.fold(Start.fold(well, entry), entry);
     };
   }
 
@@ -60,6 +63,9 @@ public final class DrillingFold {
         DrillingEntries.ROD.length(body).orElseThrow(),
         (FlowRate) DrillingEntries.PUMP_RATE.in(body).orElseThrow(),
         DrillingEntries.PIT_AREA.in(body),
+        DrillingEntries.PIT_DEPTH.length(body),
+        DrillingEntries.BIT_LENGTH.length(body)
+            .map(bit -> bit.plus(DrillingEntries.SUBS.length(body).orElse(Length.ZERO))),
         id);
   }
 
@@ -92,6 +98,13 @@ public final class DrillingFold {
         drilling.muds().stream().reduce((a, b) -> b),
         DrillingEntries.CUTTINGS_DESCRIPTION.text(body).orElse(""),
         id);
+  }
+
+  /** A head that was read with it is the well's to know: the seal asks for it. */
+  private static Well mudChecked(Well well, Entry entry) {
+    Drilling.Mud mud = mud(well, entry);
+    Well checked = and(well, mud);
+    return mud.head().map(head -> FlowEntry.head(checked, head, entry)).orElse(checked);
   }
 
   private static Drilling.Mud mud(Well well, Entry entry) {

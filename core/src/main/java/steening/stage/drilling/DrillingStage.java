@@ -24,6 +24,7 @@ import steening.stage.drilling.fluid.ArtesianBalance;
 import steening.stage.drilling.fluid.MudMakeUp;
 import steening.stage.drilling.fluid.MudPumpOutput;
 import steening.stage.drilling.fluid.PitVolume;
+import steening.stage.drilling.fluid.ShutInHead;
 import steening.stage.drilling.fluid.UpHoleVelocity;
 import steening.stage.drilling.fluid.WeightingUp;
 import steening.stage.drilling.hole.HoleFindings;
@@ -32,6 +33,8 @@ import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
 import steening.stage.drilling.log.CuttingsSlip;
 import steening.stage.drilling.log.Penetration;
+import steening.stage.drilling.start.LineClearance;
+import steening.stage.drilling.start.StartEntries;
 import steening.stage.drilling.trouble.CirculationLoss;
 import steening.stage.drilling.trouble.FishOrRedrill;
 import steening.stage.drilling.trouble.FishTop;
@@ -59,7 +62,7 @@ public final class DrillingStage implements Stage {
 
   @Override
   public List<Kind> kinds() {
-    return Stream.concat(DrillingEntries.ALL.stream(), TroubleEntries.ALL.stream()).toList();
+    return Stream.of(DrillingEntries.ALL, TroubleEntries.ALL, StartEntries.ALL).flatMap(List::stream).toList();
   }
 
   @Override
@@ -70,7 +73,8 @@ public final class DrillingStage implements Stage {
         SieveCurve.RECKONING, GrainSizeConductivity.RECKONING, SoilName.RECKONING, WentworthGrade.RECKONING,
         SandAhead.RECKONING, GoingOn.RECKONING, RoughYield.RECKONING,
         CirculationLoss.RECKONING, HoleFill.RECKONING, FishTop.RECKONING,
-        CuttingsSlip.RECKONING, Penetration.RECKONING, FishOrRedrill.RECKONING);
+        CuttingsSlip.RECKONING, Penetration.RECKONING, LineClearance.RECKONING,
+        ShutInHead.RECKONING, FishOrRedrill.RECKONING);
   }
 
   @Override

@@ -27,6 +27,7 @@ final class SealFindings {
     grout.aside().forEach(s -> findings.add(adrift(s)));
     unsounded(well).ifPresent(findings::add);
     CureFindings.of(well).ifPresent(findings::add);
+    FlowingFindings.of(well).ifPresent(findings::add);
     aboveGround(chips).ifPresent(findings::add);
     aboveGround(grout).ifPresent(findings::add);
     Sealing.of(well).ifPresent(s -> {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import steening.quantity.Length;
 import steening.reckoning.Outcome;
 import steening.stage.drilling.Drilling;
+import steening.well.Flowing;
 import steening.well.GroundLog;
 import steening.well.Stratum;
 import steening.well.Well;
@@ -15,8 +16,7 @@ final class FlowingHead {
 
   /** The head as last said; nothing where none was, or where it is not above ground. */
   static Optional<Length> head(Well well) {
-    return well.get(Drilling.PART).muds().stream().flatMap(m -> m.head().stream()).reduce((a, b) -> b)
-        .filter(h -> h.isMoreThan(Length.ZERO));
+    return well.get(Flowing.PART).head().filter(h -> h.isMoreThan(Length.ZERO));
   }
 
   /** What balances it where the aquifer that was reached is logged. */

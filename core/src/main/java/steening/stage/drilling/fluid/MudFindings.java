@@ -37,6 +37,7 @@ public final class MudFindings {
   public static List<Finding> of(Well well) {
     List<Drilling.Mud> muds = well.get(Drilling.PART).muds();
     List<Finding> findings = new ArrayList<>();
+    FlowFindings.of(well).ifPresent(findings::add);
     if (muds.isEmpty()) return findings;
     heavy(well, muds.get(muds.size() - 1)).ifPresent(findings::add);
     belowWater(muds.get(muds.size() - 1)).ifPresent(findings::add);

@@ -28,12 +28,31 @@ public final class RodFindings {
     List<Drilling.Rod> entered = well.get(Drilling.PART).rods();
     List<Finding> findings = new ArrayList<>(misdated(entered));
     List<Drilling.Rod> rods = findings.isEmpty() ? entered : counted(entered);
+    if (!rods.isEmpty()) first(well, rods.get(0)).ifPresent(findings::add);
     for (int i = 1; i < rods.size(); i++) {
       number(rods.get(i - 1), rods.get(i)).ifPresent(findings::add);
       depthAfter(rods.get(i - 1), rods.get(i), i == rods.size() - 1).ifPresent(findings::add);
     }
     if (!rods.isEmpty() && HoleFindings.metresForFeet(well).isEmpty()) againstTheHole(well).ifPresent(findings::add);
     return findings;
+  }
+
+  /** No deeper than bit, subs and rod are long, where they were measured. */
+  private static Optional<Finding> first(Well well, Drilling.Rod rod) {
+    Optional<Length> whole = well.get(Drilling.PART).rig().flatMap(Drilling.Rig::below).map(rod.length()::plus);
+    boolean tooDeep = rod.number() == 1 && whole.filter(w -> rod.depth().minus(w).isMoreThan(READS)).isPresent();
+    return tooDeep ? Optional.of(Finding.of(
+            "drilling.first-rod", Weight.LOOK, DrillingStage.NAME,
+            Phrase.of(
+                "After the first rod the depth is entered as {0}; bit, sub and rod are {1} long.",
+                "Después del primer tubo se registró {0}; barrena, sustituto y tubo miden {1}.",
+                depth(rod.depth()), depth(whole.get())))
+        .comparing(depth(rod.depth()), depth(whole.get()))
+        .because(Phrase.of("A length not measured, or a depth from the floor.", "Una longitud sin medir, o una"
+            + " profundidad desde el piso del equipo."))
+        .so(Phrase.of("Measure bit, sub and rod; depths are from the ground.", "Mida barrena, sustituto y tubo; las"
+            + " profundidades son desde el terreno."))
+        .from(List.of(rod.entry()))) : Optional.empty();
   }
 
   /** A rod dated after one that stands on it: one of the two hours is wrong. */
