@@ -25,6 +25,11 @@ public final class Elementary {
     return FastMath.pow(base, exponent);
   }
 
+  /** Of an angle in radians. */
+  public static double cos(double x) {
+    return FastMath.cos(x);
+  }
+
   public static double sqrt(double x) {
     return Math.sqrt(x);
   }

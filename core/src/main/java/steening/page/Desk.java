@@ -49,6 +49,7 @@ public final class Desk {
     return switch (path[2]) {
       case "journal" -> JournalPage.answer(visit, job);
       case "load-list" -> LoadListPage.answer(visit, job);
+      case "earlier-wells" -> EarlierWellsPage.answer(visit, job);
       case "tailgate" -> TailgatePage.answer(visit, job);
       case "entries" -> visit.request().isPost() ? write(visit, job) : stage(visit, job, job.present());
       default -> Stages.named(path[2]).map(s -> stage(visit, job, s)).orElseGet(() -> Layout.nothingHere(visit));

@@ -33,6 +33,7 @@ final class SoFar {
     parts.add(nav(
             a(visit.say(Words.JOURNAL)).withHref(address + "/journal"),
             a(visit.say(Words.LOAD_LIST)).withHref(address + "/load-list"),
+            a(visit.say(Words.EARLIER_WELLS)).withHref(address + "/earlier-wells"),
             a(visit.say(Words.TAILGATE)).withHref(address + "/tailgate"),
             a(visit.say(Words.REPORT)).withHref(address + "/report.pdf"))
         .withClass("others"));

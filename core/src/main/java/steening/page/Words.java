@@ -54,6 +54,19 @@ final class Words {
   static final Phrase SO_FAR = Phrase.of("So far", "Hasta ahora");
   static final Phrase REPORT = Phrase.of("Completion report (PDF)", "Informe de terminación (PDF)");
   static final Phrase LOAD_LIST = Phrase.of("Load list", "Lista de carga");
+  static final Phrase EARLIER_WELLS = Phrase.of("Earlier wells", "Pozos anteriores");
+  static final Phrase NO_EARLIER_WELLS = Phrase.of(
+      "No other well of the firm is packed, sounded and grouted yet.",
+      "Ningún otro pozo de la empresa tiene aún filtro sondeado y lechada.");
+  static final Phrase RECKON_WITH =
+      Phrase.of("Reckon with {0} times the drilled size, give or take {1}",
+          "Cuente con {0} veces lo perforado, más o menos {1}");
+  static final Phrase WELLS_OF_SAME_GROUND = Phrase.of(
+      "From the wells whose pack stands in the same ground ({0}), few of them drawn toward the usual.",
+      "De los pozos con el filtro en el mismo terreno ({0}); si son pocos, acercado a lo usual.");
+  static final Phrase ALL_EARLIER_WELLS = Phrase.of(
+      "From all of them ({0}), in whatever ground; few of them drawn toward the usual.",
+      "De todos ({0}), en cualquier terreno; si son pocos, acercado a lo usual.");
   static final Phrase TAILGATE = Phrase.of("Tailgate sheet", "Plática de seguridad");
   static final Phrase TALK_FIRST = Phrase.of(
       "Talk it through before the work, with everybody on site.", "Háblenlo antes del trabajo, con todos en el sitio.");

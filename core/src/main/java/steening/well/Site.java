@@ -3,6 +3,7 @@ package steening.well;
 import java.time.LocalDate;
 import java.util.Optional;
 import steening.language.Phrase;
+import steening.number.Elementary;
 import steening.quantity.Length;
 import steening.quantity.Quantity;
 
@@ -43,7 +44,24 @@ public record Site(Optional<Enquiry> enquiry, Optional<Place> place) {
       Optional<Length> elevation,
       Optional<Quantity> neighboursSpecificCapacity,
       Optional<Quantity> neighboursSpread,
-      String entry) {}
+      String entry) {
+    /** Mean radius of the earth by the International Union of Geodesy and Geophysics (memory). */
+    private static final double EARTH_IN_METRES = 6_371_009;
+
+    private static final double RADIANS = 0.017453292519943295;
+
+    /** As the crow flies, good to a thousandth over a county; none where one of the places has no coordinates. */
+    public Optional<Length> distanceTo(Place other) {
+      if (latitude.isEmpty() || longitude.isEmpty()) return Optional.empty();
+      if (other.latitude.isEmpty() || other.longitude.isEmpty()) return Optional.empty();
+      double middle = (latitude.get().coherent() + other.latitude.get().coherent()) / 2;
+      double north = other.latitude.get().coherent() - latitude.get().coherent();
+      double east =
+          (other.longitude.get().coherent() - longitude.get().coherent()) * Elementary.cos(middle * RADIANS);
+      double degrees = Elementary.sqrt(north * north + east * east);
+      return Optional.of(Length.ofMetres(degrees * RADIANS * EARTH_IN_METRES));
+    }
+  }
 
   public Site asked(Enquiry enquiry) {
     return new Site(Optional.of(enquiry), place);

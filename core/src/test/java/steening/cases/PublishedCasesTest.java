@@ -35,6 +35,8 @@ class PublishedCasesTest {
       Map.entry("bags-left", "nobody publishes what ground usually takes; held by hand and by 2,000 invented wells"),
       Map.entry("grout-left", "as bags-left; held by the 60 % overrun worked by hand and by 2,000 invented wells"),
       Map.entry("ground-of-earlier-wells", "statistics by the book without a worked example; held by hand"),
+      Map.entry("bridge-void", "geometry of pack-volume turned round; held by a scenario worked by hand"),
+      Map.entry("pack-settling", "shares that are remembered, and disagree; held by hand"),
       Map.entry("chips-fall", "a drag estimate; held by hand and by the 1 ft/s that is remembered for it"),
       Map.entry("tremie-fit", "a difference of diameters; held by scenarios worked by hand"),
       Map.entry("working-time", "nothing published was met; memory and common practice; held by hand"),

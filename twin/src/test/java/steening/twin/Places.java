@@ -19,7 +19,7 @@ final class Places {
 
   /** @param well the address of a well: {@code /well/} and its id */
   static List<String> of(String well) {
-    List<String> places = new ArrayList<>(List.of(well, well + "/journal", well + "/load-list", well + "/tailgate"));
+    List<String> places = new ArrayList<>(List.of(well, well + "/journal", well + "/load-list", well + "/tailgate", well + "/earlier-wells"));
     for (Stage stage : Stages.all()) places.add(well + "/" + stage.name());
     return places;
   }

@@ -30,7 +30,7 @@ final class DevelopmentFindings {
     SetFindings.of(well).ifPresent(findings::add);
     CureFindings.of(well).ifPresent(findings::add);
     sand(well).ifPresent(findings::add);
-    settled(well).ifPresent(findings::add);
+    SettledFinding.of(well).ifPresent(findings::add);
     rising(well).ifPresent(findings::add);
     atScreen(well).ifPresent(findings::add);
     return findings;
@@ -74,36 +74,6 @@ final class DevelopmentFindings {
             "Siga desarrollando. Si la arena no baja de un ciclo a otro, no es cuestión de tiempo."))
         .shownBy(mean)
         .from(last.stream().map(Development.Cycle::entry).toList()));
-  }
-
-  private static Optional<Finding> settled(Well well) {
-    Optional<PackSettling> settling = PackSettling.of(well).filter(PackSettling::isClear);
-    if (settling.isEmpty()) return Optional.empty();
-    PackSettling now = settling.get();
-    boolean bare = well.get(CasingString.PART).screenTop().filter(s -> now.top().isMoreThan(s)).isPresent();
-    Finding finding = found(
-            "development.pack-settled", bare ? Weight.STOP : Weight.LOOK,
-            Phrase.of(
-                bare
-                    ? "The pack went down by {0}, from {1} to {2}: the top of the screen is bare."
-                    : "The pack went down by {0} during development, from {1} to {2}.",
-                bare
-                    ? "El filtro bajó {0}, de {1} a {2}: el tope de la rejilla quedó descubierto."
-                    : "El filtro bajó {0} durante el desarrollo, de {1} a {2}.",
-                depth(now.fallen()), depth(now.before().depth()), depth(now.top())))
-        .comparing(depth(now.top()), depth(now.before().depth()))
-        .because(Phrase.of(
-            "Pack settles and fills what was washed out; a bridge may have come down.",
-            "El filtro se asienta y llena lo lavado; quizá se soltó un puente."))
-        .so(Phrase.of("Top up the pack and sound it again.", "Rellene el filtro y sondéelo de nuevo."))
-        .from(List.of(now.before().entry(), now.after().entry()));
-    Optional<Outcome> bags = now.toTopUp(well);
-    if (bags.isEmpty()) return Optional.of(finding);
-    return Optional.of(finding
-        .so(Phrase.of(
-            "Top up with {0} bags ({1}) and sound it again.", "Rellene con {0} sacos ({1}) y sondéelo de nuevo.",
-            bags.get().figure("bags"), bags.get().figure("volume")))
-        .shownBy(bags.get()));
   }
 
   private static Optional<Finding> rising(Well well) {

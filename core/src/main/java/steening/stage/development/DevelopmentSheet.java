@@ -3,6 +3,7 @@ package steening.stage.development;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steening.bore.Settling;
 import steening.finding.Expectation;
 import steening.language.Phrase;
 import steening.language.Shown;
@@ -14,7 +15,9 @@ import steening.quantity.Unit;
 import steening.reckoning.Outcome;
 import steening.reckoning.Term;
 import steening.stage.Sheet;
+import steening.well.CasingString;
 import steening.well.Fill;
+import steening.well.Hole;
 import steening.well.PumpingTest;
 import steening.well.Well;
 
@@ -82,6 +85,12 @@ final class DevelopmentSheet {
     return quantity.isEmpty() ? Phrase.same("–") : new Figure(quantity.get(), scale);
   }
 
+  private static Optional<Outcome> settled(Well well, Fill.Tag tag) {
+    Length bottom = well.get(Hole.PART).depth();
+    if (tag.bags() == 0 || !bottom.isMoreThan(tag.depth())) return Optional.empty();
+    return Optional.of(Settling.of(tag.depth(), bottom, well.get(CasingString.PART).screenTop()));
+  }
+
   /** How much sand a pail may show, and where the tape should find the pack. */
   static List<Expectation> expectations(Well well) {
     if (well.get(PumpingTest.PART).started().isPresent()) return List.of();
@@ -107,6 +116,9 @@ final class DevelopmentSheet {
       expectations.add(new Expectation(
           Phrase.of("top of the pack, below ground", "tope del filtro, bajo el terreno"), same.figure("top"),
           Optional.of(new Figure(TAPE, Scale.DEPTH)), same));
+      settled(well, tag.get()).ifPresent(o -> expectations.add(new Expectation(
+          Phrase.of("the same once it has settled, no deeper than", "lo mismo ya asentado, no más abajo que"),
+          o.figure(Settling.TOP_MOST.name()), Optional.empty(), o)));
     }
     return expectations;
   }

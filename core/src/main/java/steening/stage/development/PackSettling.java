@@ -2,6 +2,7 @@ package steening.stage.development;
 
 import java.util.Optional;
 import steening.bore.Annulus;
+import steening.bore.Settling;
 import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.quantity.Scale;
@@ -45,6 +46,13 @@ record PackSettling(Fill.Tag before, Sounding after) {
 
   boolean isClear() {
     return fallen().isMoreThan(UNSURE);
+  }
+
+  /** How far it may go down by settling alone, and what it then covers; none where the hole is not known. */
+  Optional<Outcome> usually(Well well) {
+    Length bottom = well.get(Hole.PART).depth();
+    if (!bottom.isMoreThan(before.depth())) return Optional.empty();
+    return Optional.of(Settling.of(before.depth(), bottom, well.get(CasingString.PART).screenTop()));
   }
 
   /** The volume that is missing, and the bags for it; absent where the hole is not known there. */

@@ -84,32 +84,25 @@ final class Bridge {
 
   /** How long plug and void are, if the plug holds all of the last lot. */
   private static Optional<Phrase> hanging(Pouring pouring, Run run, Fill.Tag tag, Outcome filled) {
-    Term put = run.volume();
-    double empty = filled.quantity("holds").coherent() - put.quantity().coherent();
-    if (empty <= 0) return Optional.empty();
-    Term hollow = filled.term("holds").minus(put).named("U", Phrase.of("void", "hueco"), Scale.VOLUME);
-    Optional<Outcome> top = Outcome.ifReckonable(() -> Outcome.empty()
-        .with("void-top",
-            run.annulus().top("zu", "′", Phrase.of("top of the void", "tope del hueco"), run.from(), hollow)));
-    return top.map(o -> (Length) o.quantity("void-top")).map(end -> Phrase.of(
-        "The last {0} would make the hole {1} wide. A bridge, most likely: a plug {2} long over a void of {3}, {4}"
-            + " deep.{5}",
-        "Lo último, {0}, daría un barreno de {1}. Probablemente un puente: un tapón de {2} sobre un hueco de {3}, {4}"
-            + " de alto.{5}",
-        Bagged.said(tag.bags() - pouring.before(tag).map(Fill.Tag::bags).orElse(0)),
-        Filled.said(filled),
-        new Figure(end.minus(tag.depth()), Scale.DEPTH), new Figure(new Volume(empty), Scale.VOLUME),
-        new Figure(run.from().minus(end), Scale.DEPTH), bareScreen(pouring, end, run.from())));
+    return Outcome.ifReckonable(() -> BridgeVoid.of(
+            run.annulus(), run.from(), tag.depth(), run.volume(), pouring.screenTop(), pouring.screenBottom()))
+        .map(o -> Phrase.of(
+            "The last {0} would make the hole {1} wide. A bridge, most likely: a plug {2} long over a void of {3}, {4}"
+                + " deep.{5}",
+            "Lo último, {0}, daría un barreno de {1}. Probablemente un puente: un tapón de {2} sobre un hueco de {3},"
+                + " {4} de alto.{5}",
+            Bagged.said(tag.bags() - pouring.before(tag).map(Fill.Tag::bags).orElse(0)),
+            Filled.said(filled), o.figure(BridgeVoid.PLUG.name()), o.figure(BridgeVoid.VOLUME.name()),
+            o.figure(BridgeVoid.HEIGHT.name()), bareScreen(o)));
   }
 
-  private static Phrase bareScreen(Pouring pouring, Length top, Length bottom) {
-    Optional<Length> screen = pouring.screenTop().filter(s -> s.isLessThan(bottom));
-    if (screen.isEmpty()) return Phrase.same("");
-    Length end = pouring.screenBottom().orElse(bottom).min(bottom);
-    Length bare = end.minus(screen.get().max(top));
-    if (!bare.isMoreThan(Length.ZERO)) return Phrase.same("");
+  private static Phrase bareScreen(Outcome hanging) {
+    boolean bare = hanging.answers().containsKey(BridgeVoid.BARE.name())
+        && hanging.quantity(BridgeVoid.BARE.name()).coherent() > 0;
+    if (!bare) return Phrase.same("");
     return Phrase.of(
-        " It leaves {0} of the screen without sand.", " Deja {0} de rejilla sin arena.", new Figure(bare, Scale.DEPTH));
+        " It leaves {0} of the screen without sand.", " Deja {0} de rejilla sin arena.",
+        hanging.figure(BridgeVoid.BARE.name()));
   }
 
   private static Phrase next(Pouring pouring, Figure expected) {
@@ -121,11 +114,23 @@ final class Bridge {
     return Phrase.of(
         "Stop pouring; no chips, no grout on it. Break it with water or air inside the screen, or jet down the"
             + " tremie, and"
-            + " stand clear of the casing while pressure is on. Then sound again: the tape should find {0}.",
+            + " stand clear of the casing while pressure is on. Then sound again: the tape should find {0}.{1}",
         "Deje de verter; ni pellets ni lechada encima. Rómpalo con agua o aire dentro de la rejilla, o con chorro por"
             + " la"
-            + " tremie, lejos de la boca mientras haya presión. Sondee de nuevo: la sonda debe hallar {0}.",
-        tape);
+            + " tremie, lejos de la boca mientras haya presión. Sondee de nuevo: la sonda debe hallar {0}.{1}",
+        tape, then(pouring, (Length) expected.quantity()));
+  }
+
+  /** What is still to pour once the bridge is broken. */
+  private static Phrase then(Pouring pouring, Length top) {
+    return pouring.plannedTop().filter(planned -> planned.isLessThan(top))
+        .flatMap(planned -> Outcome.ifReckonable(() ->
+            Bagged.of(pouring.annulus(), planned, top, pouring.nextBag(), Bagged.NO_OVERAGE)))
+        .map(o -> Phrase.of(
+            " If it does, {0} more as drilled to the planned top.",
+            " Si es así, {0} más según lo perforado hasta el tope planeado.",
+            Bagged.said(o.quantity(Bagged.BAGS.name()))))
+        .orElse(Phrase.same(""));
   }
 
   private static List<String> entries(Pouring pouring, Fill.Tag tag) {

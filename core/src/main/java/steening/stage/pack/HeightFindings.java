@@ -44,7 +44,7 @@ final class HeightFindings {
     return above.isMoreThan(most.plus(grace(pouring))) ? Optional.of(high(tag.get(), above, most)) : Optional.empty();
   }
 
-  private static boolean isAllIn(Pouring pouring) {
+  static boolean isAllIn(Pouring pouring) {
     return PackPlan.volume(pouring.plan())
         .filter(o -> pouring.pack().volume().cubicMetres() >= o.quantity("volume").coherent()).isPresent();
   }

@@ -38,7 +38,9 @@ final class PackFindings {
     bridge.ifPresent(findings::add);
     if (bridge.isPresent()) return findings;
     if (odd.isEmpty()) Washout.finding(pouring, losses).ifPresent(findings::add);
-    HeightFindings.finding(pouring, sealed).ifPresent(findings::add);
+    Optional<Finding> height = HeightFindings.finding(pouring, sealed);
+    height.ifPresent(findings::add);
+    if (!sealed && odd.isEmpty() && height.isEmpty()) SettlingFindings.finding(pouring).ifPresent(findings::add);
     if (!sealed && odd.isEmpty()) TruckFindings.finding(pouring).ifPresent(findings::add);
     return findings;
   }

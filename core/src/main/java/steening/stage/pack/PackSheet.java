@@ -6,6 +6,7 @@ import java.util.Optional;
 import steening.bore.Bagged;
 import steening.bore.BagsLeft;
 import steening.bore.Filled;
+import steening.bore.Settling;
 import steening.drawing.Chart;
 import steening.language.Phrase;
 import steening.language.Shown;
@@ -59,6 +60,14 @@ final class PackSheet {
       if (above.isPresent()) {
         with = with.line(Phrase.of("above the screen", "sobre la rejilla"), new Figure(above.get(), Scale.DEPTH));
       }
+    }
+    Optional<Outcome> settled = SettlingFindings.forecast(pouring);
+    if (settled.isPresent()) {
+      with = with.line(
+          Phrase.of("its top once it has settled", "su tope ya asentado"),
+          Phrase.of("{0} to {1}", "{0} a {1}", settled.get().figure(Settling.TOP.name()),
+              settled.get().figure(Settling.TOP_MOST.name())),
+          settled.get());
     }
     Optional<Outcome> lately = pouring.pack().lastTag().filter(t -> t.bags() > 0)
         .flatMap(t -> Outcome.ifReckonable(() -> pouring.lately(t).filled(t.depth()).outcome()));

@@ -43,7 +43,7 @@ public final class PackStage implements Stage {
 
   @Override
   public List<Reckoning> reckonings() {
-    return List.of(PackVolume.RECKONING, ExpectedTape.RECKONING, ApparentDiameter.RECKONING, PackLeft.RECKONING,
+    return List.of(PackVolume.RECKONING, ExpectedTape.RECKONING, ApparentDiameter.RECKONING, PackLeft.RECKONING, BridgeVoid.RECKONING, PackSettles.RECKONING,
         GrainFall.RECKONING);
   }
 

@@ -70,7 +70,8 @@ class DevelopmentFindingsTest {
     Finding finding = only(job, "development.pack-settled");
     assertThat(finding.weight()).isEqualTo(Weight.LOOK);
     assertThat(finding.text().shownTo(Reader.US_ENGLISH))
-        .isEqualTo("The pack went down by 6.50 ft during development, from 115.00 ft to 121.50 ft.");
+        .isEqualTo("The pack went down by 6.50 ft during development, from 115.00 ft to 121.50 ft."
+            + " It still stands 3.50 ft above the screen.");
     assertThat(finding.next().orElseThrow().shownTo(Reader.US_ENGLISH))
         .isEqualTo("Top up with 3 bags (1.48 ft³) and sound it again.");
     assertThat(finding.next().orElseThrow().shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC)))

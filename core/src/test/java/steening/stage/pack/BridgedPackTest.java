@@ -62,7 +62,8 @@ class BridgedPackTest {
             + " 1.55 ft³, 6.82 ft deep. It leaves 0.60 ft of the screen without sand."
             + " Only swelling clay or a caved wall could narrow a hole so: ask the log.");
     assertThat(bridged.next().orElseThrow().shownTo(Reader.US_ENGLISH))
-        .startsWith("Stop pouring; no chips, no grout on it.").endsWith("the tape should find 77.73 ft.");
+        .startsWith("Stop pouring; no chips, no grout on it.").endsWith(
+            "the tape should find 77.73 ft. If it does, 2 bags more as drilled to the planned top.");
   }
 
   @Test
