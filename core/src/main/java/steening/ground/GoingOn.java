@@ -1,9 +1,12 @@
 package steening.ground;
 
 import java.util.List;
+import java.util.Optional;
 import steening.field.QuantityField;
 import steening.language.Phrase;
 import steening.language.UnitSystem;
+import steening.quantity.Length;
+import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.Answer;
 import steening.reckoning.Coefficient;
@@ -13,6 +16,7 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.well.Plan;
 
 /**
  * What the next feet cost, and whether they are worth it.
@@ -33,14 +37,8 @@ public final class GoingOn {
           "chance", Scale.SHARE, Phrase.of("chance that a well comes of it", "probabilidad de que dé un pozo"), "75 %",
           "75 %")
       .between("0.1 %", "100 %").optional();
-  public static final QuantityField VALUE = QuantityField.of(
-          "value", Scale.MONEY, Phrase.of("what a well is worth to the customer", "lo que vale un pozo al cliente"),
-          "$9000", "$9000")
-      .between("$0", "$100000000").usually("$500", "$500000").optional();
-  public static final QuantityField FINISHING = QuantityField.of(
-          "finishing", Scale.MONEY, Phrase.of("price of finishing the well", "precio de terminar el pozo"), "$4200",
-          "$4200")
-      .between("$0", "$100000000").usually("$100", "$200000").optional();
+  public static final QuantityField VALUE = Plan.WORTH.named("value");
+  public static final QuantityField FINISHING = Plan.FINISHING.named("finishing");
 
   public static final Answer FEET = new Answer("feet", Phrase.of("still to drill", "por perforar"), Scale.DEPTH);
   public static final Answer COST = money("cost", "cost of drilling on", "costo de seguir perforando");
@@ -68,6 +66,18 @@ public final class GoingOn {
       GoingOn::reckon);
 
   private GoingOn() {}
+
+  /** From one depth to another at the prices of a plan; nothing where it has no price of drilling. */
+  public static Optional<Outcome> of(Plan plan, Length from, Length to, Optional<Quantity> chance) {
+    if (plan.amount(Plan.FOOT_PRICE).isEmpty()) return Optional.empty();
+    Inputs inputs =
+        Inputs.none().with(FROM, from).with(TO, to).with(PRICE, plan.amount(Plan.FOOT_PRICE).get());
+    if (chance.isPresent()) inputs = inputs.with(CHANCE, chance.get());
+    if (plan.amount(Plan.WORTH).isPresent()) inputs = inputs.with(VALUE, plan.amount(Plan.WORTH).get());
+    if (plan.amount(Plan.FINISHING).isPresent()) inputs = inputs.with(FINISHING, plan.amount(Plan.FINISHING).get());
+    Inputs given = inputs;
+    return Outcome.ifReckonable(() -> RECKONING.of(given));
+  }
 
   private static Outcome reckon(Inputs inputs) {
     if (!inputs.length(TO).isMoreThan(inputs.length(FROM))) {

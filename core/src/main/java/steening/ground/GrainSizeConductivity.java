@@ -60,6 +60,19 @@ public final class GrainSizeConductivity {
     return Outcome.ifReckonable(() -> RECKONING.of(given));
   }
 
+  /** What one formula says, and what it holds for. */
+  public record ByMethod(Phrase title, Phrase domain, Quantity conductivity) {}
+
+  /** Each formula that held in an outcome. */
+  public static List<ByMethod> byMethod(Outcome outcome) {
+    List<ByMethod> all = new ArrayList<>();
+    for (GrainMethod method : GrainMethod.values()) {
+      if (outcome.shown(method.answer).isEmpty()) continue;
+      all.add(new ByMethod(method.title, method.domain, outcome.quantity(method.answer)));
+    }
+    return all;
+  }
+
   private static Answer conductivity(String name, String english, String spanish) {
     return new Answer(name, Phrase.of(english, spanish), Scale.CONDUCTIVITY);
   }

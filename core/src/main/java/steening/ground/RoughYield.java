@@ -1,9 +1,11 @@
 package steening.ground;
 
 import java.util.List;
+import java.util.Optional;
 import steening.field.QuantityField;
 import steening.language.Phrase;
 import steening.quantity.Length;
+import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.Answer;
 import steening.reckoning.Coefficient;
@@ -66,6 +68,12 @@ public final class RoughYield {
   private static final Length ABOVE_THE_SAND = Length.feet(5);
 
   private RoughYield() {}
+
+  /** Of a sand with its top so deep, where the water at rest stands so deep; nothing where it stands too low. */
+  public static Optional<Outcome> of(Quantity conductivity, Length thickness, Length top, Length atRest) {
+    return Outcome.ifReckonable(() -> RECKONING.of(Inputs.none()
+        .with(CONDUCTIVITY, conductivity).with(THICKNESS, thickness).with(TOP, top).with(AT_REST, atRest)));
+  }
 
   private static Outcome reckon(Inputs inputs) {
     Outcome capacity =

@@ -92,11 +92,27 @@ public record Plan(Body body) {
           "collapse-safety", Scale.NUMBER, "safety against collapse", "seguridad contra el colapso", "2", "2")
       .between("1", "10").usually("1.5", "4").optional();
 
+  public static final QuantityField AUTHORISED = amount(
+          "authorised-depth", Scale.DEPTH,
+          "deepest the customer agreed to", "lo más hondo que aceptó el cliente", "140 ft", "43 m")
+      .between("1 ft", "6000 ft").usually("15 ft", "1000 ft").optional();
+  public static final QuantityField FOOT_PRICE = amount(
+          "drilling-price", Scale.PRICE, "price of drilling", "precio de perforar", "$28/ft", "$92/m")
+      .between("$0/ft", "$100000/ft").usually("$3/ft", "$500/ft").optional();
+  public static final QuantityField FINISHING = amount(
+          "finishing-price", Scale.MONEY,
+          "price of finishing the well once drilled", "precio de terminar el pozo ya perforado", "$4200", "$4200")
+      .between("$0", "$100000000").usually("$100", "$200000").optional();
+  public static final QuantityField WORTH = amount(
+          "well-worth", Scale.MONEY,
+          "what a well is worth to the customer", "lo que vale un pozo para el cliente", "$9000", "$9000")
+      .between("$0", "$100000000").usually("$500", "$500000").optional();
+
   /** In the order of the form: what is built, then what it takes. */
   public static final List<QuantityField> FIELDS = List.of(
       HOLE, DEPTH, CASING_OUTSIDE, CASING_WALL, STICK_UP, SCREEN_TOP, SCREEN_BOTTOM, SUMP, SLOT, OPEN_AREA,
       PACK_TOP, CHIPS_TOP, GROUT_TOP, RATE, BAG_VOLUME, CHIPS_BAG_VOLUME, GROUT_SOLIDS, GROUT_WATER, OVERAGE,
-      PACK_ABOVE_LEAST, PACK_ABOVE_MOST, COLLAPSE_SAFETY);
+      PACK_ABOVE_LEAST, PACK_ABOVE_MOST, COLLAPSE_SAFETY, AUTHORISED, FOOT_PRICE, FINISHING, WORTH);
 
   private static QuantityField amount(
       String name, Scale scale, String english, String spanish, String us, String metric) {

@@ -11,6 +11,7 @@ import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.ahead.AheadExpectations;
 import steening.stage.drilling.hole.FirstHole;
 import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
@@ -37,6 +38,7 @@ final class DrillingExpectations {
     if (!deepEnough) nextRod(drilling).ifPresent(expectations::add);
     if (drilled.isMoreThan(Length.ZERO)) lag(drilling, drilled).ifPresent(expectations::add);
     if (drilled.isMoreThan(Length.ZERO)) sample(drilling).ifPresent(expectations::add);
+    expectations.addAll(AheadExpectations.of(well));
     return expectations;
   }
 

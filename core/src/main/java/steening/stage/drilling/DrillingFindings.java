@@ -10,6 +10,7 @@ import steening.quantity.Length;
 import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
+import steening.stage.drilling.ahead.AheadFindings;
 import steening.stage.drilling.fluid.MudFindings;
 import steening.stage.drilling.fluid.UpHoleVelocity;
 import steening.stage.drilling.hole.FirstHole;
@@ -41,6 +42,7 @@ public final class DrillingFindings {
     findings.addAll(BreakFindings.of(well));
     findings.addAll(TroubleFindings.of(well));
     findings.addAll(StartFindings.of(well));
+    findings.addAll(AheadFindings.of(well));
     return findings;
   }
 

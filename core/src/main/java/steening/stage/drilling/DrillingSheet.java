@@ -13,6 +13,7 @@ import steening.quantity.Scale;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
+import steening.stage.drilling.ahead.AheadSheet;
 import steening.stage.drilling.fluid.FluidSheet;
 import steening.stage.drilling.fluid.PitVolume;
 import steening.stage.drilling.fluid.UpHoleVelocity;
@@ -38,9 +39,10 @@ final class DrillingSheet {
   static Sheet of(Well well) {
     Drilling drilling = well.get(Drilling.PART);
     Hole hole = well.get(Hole.PART);
-    Sheet sheet = volumes(circulation(Sheet.EMPTY, drilling, hole.depth().max(drilling.rodDepth())), hole);
+    Length deepest = hole.depth().max(drilling.rodDepth());
+    Sheet sheet = volumes(circulation(AheadSheet.on(Sheet.EMPTY, well), drilling, deepest), hole);
     Sheet logged = log(FluidSheet.on(rods(hole(sheet, hole), drilling), drilling), well.get(GroundLog.PART), LOG);
-    Sheet sieved = TroubleSheet.on(SieveSheet.on(logged, well), well);
+    Sheet sieved = TroubleSheet.on(AheadSheet.withYield(SieveSheet.on(logged, well), well), well);
     for (Well earlier : well.earlier()) {
       Phrase title = Phrase.of(
           "Driller's log of hole {0}", "Registro de perforación del barreno {0}", Integer.toString(earlier.number()));

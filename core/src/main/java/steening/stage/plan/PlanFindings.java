@@ -26,7 +26,8 @@ final class PlanFindings {
 
   static List<Finding> of(Plan plan) {
     return Stream.of(
-        screen(plan), string(plan), pack(plan), chips(plan), grout(plan), hole(plan), annulus(plan), wall(plan))
+        screen(plan), string(plan), pack(plan), chips(plan), grout(plan), hole(plan), annulus(plan), wall(plan),
+        authorised(plan))
         .flatMap(Optional::stream)
         .toList();
   }
@@ -132,6 +133,20 @@ final class PlanFindings {
             "Una pared de {0} no deja nada dentro de un ademe de {1}.",
             wall, outside))
         .comparing(wall, outside));
+  }
+
+  private static Optional<Finding> authorised(Plan plan) {
+    Optional<Length> depth = plan.length(Plan.DEPTH);
+    Optional<Length> agreed = plan.length(Plan.AUTHORISED);
+    if (depth.isEmpty() || agreed.isEmpty() || !depth.get().isMoreThan(agreed.get())) return Optional.empty();
+    return Optional.of(Finding.of("plan.depth-not-agreed", Weight.LOOK, PlanStage.NAME, Phrase.of(
+            "The hole is planned to {0}; the customer agreed to {1}.",
+            "El barreno se prevé hasta {0}; el cliente aceptó {1}.",
+            depth(depth.get()), depth(agreed.get())))
+        .comparing(depth(depth.get()), depth(agreed.get()))
+        .so(Phrase.of(
+            "Get the customer's word in writing before drilling past it.",
+            "Obtenga el acuerdo del cliente por escrito antes de pasar de ahí.")));
   }
 
   private static Finding stop(String code, Phrase text) {

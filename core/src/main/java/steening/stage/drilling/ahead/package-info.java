@@ -1,0 +1,2 @@
+/** What is still ahead of the bit: the chance of the sand, what it would give, what the next feet cost, whom to call. */
+package steening.stage.drilling.ahead;
