@@ -82,7 +82,10 @@ class ClayForSandTest {
         .contains("Llame al cliente ahora, a 35.97 m, no a los 42.67 m acordados");
   }
 
-  /** 5. The deeper design, against the truck as it was counted: joints reach, grout is two bags short. */
+  /**
+   * 5. The deeper design, against the truck as it was counted: joints reach, grout is two bags short. The plan's 24.1
+   * gal to the bag make the 26.4 gal of the scenario; 24 gal make 26.3 by absolute volumes, and would ask for one more.
+   */
   @Test
   void theTruckIsHeldAgainstTheDeeperDesign() throws IOException {
     List<Entry> deeper = deeper();
