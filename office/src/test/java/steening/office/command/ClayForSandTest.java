@@ -72,7 +72,9 @@ class ClayForSandTest {
         .contains("drilling on to 165.00 ft: 47.00 ft, $1316; by expected value: drill on ($2284)")
         .contains("call the customer, if the sand has not come, at: 115.00 ft")
         .doesNotContainIgnoringCase("dry hole");
-    assertThat(codes(ALL)).containsExactly("drilling.forecast-passed", "drilling.up-hole-velocity");
+    // the screen of the first design, 115 to 125 ft, stands against the clay that was found
+    assertThat(codes(ALL)).containsExactly(
+        "drilling.forecast-passed", "casing.screen-in-clay", "drilling.up-hole-velocity");
     JsonObject passed = told(ALL).get("findings").asArray().get(0).asObject();
     assertThat(passed.get("weight").asString()).isEqualTo("stop");
     assertThat(number(passed.get("measured"))).isEqualTo(118);
@@ -101,7 +103,8 @@ class ClayForSandTest {
         "from=140 ft", "to=165 ft").out();
     assertThat(pack).contains("6.03 ft³").contains("12.05");
     String grout =
-        Said.by("reckon", "grout-volume", "hole=7 7/8 in", "casing=4.5 in", "top=0 ft", "bottom=136 ft").out();
+        Said.by("reckon", "grout-volume", "hole=7 7/8 in", "casing=4.5 in", "from=0 ft", "to=136 ft", "solids=50 lb",
+            "water=24.1 gal").out();
     assertThat(grout).contains("231.7 gal");
   }
 
