@@ -22,7 +22,8 @@ import steening.well.Plan;
  * What the next feet cost, and whether they are worth it.
  *
  * <p>C = h c; going on is worth P (V − F) − C. h feet to go, c price of a foot, P chance that a well comes of it, V
- * what a well is worth to the customer, F what is left to pay to finish it. It pays from a worth beyond finishing of C / P.
+ * what a well is worth to the customer, F what is left to pay to finish it. It pays from a worth beyond finishing of
+ * C / P.
  *
  * <p>Source: expected value (derived). Range: all feet paid, even where the sand comes sooner; the risk to the hole
  * itself is not in it. Accuracy: that of the chance.

@@ -26,7 +26,8 @@ import steening.reckoning.Term;
  * is seen when it is drilled through. Accuracy: that of the forecast.
  */
 public final class SandAhead {
-  static final QuantityField NOW = depth("now", "logged to, without it", "registrado hasta, sin ella", "118 ft", "36 m");
+  static final QuantityField NOW =
+      depth("now", "logged to, without it", "registrado hasta, sin ella", "118 ft", "36 m");
   static final QuantityField LIKELY =
       depth("likely", "top as likely deeper as shallower", "tope tan probable más hondo como más somero", "103 ft",
           "31.4 m");

@@ -1,2 +1,5 @@
-/** What is still ahead of the bit: the chance of the sand, what it would give, what the next feet cost, whom to call. */
+/**
+ * What is still ahead of the bit: the chance of the sand, what it would give, what the next feet cost, and when the
+ * customer is called.
+ */
 package steening.stage.drilling.ahead;
