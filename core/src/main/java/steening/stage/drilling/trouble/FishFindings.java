@@ -89,7 +89,7 @@ final class FishFindings {
             ? Phrase.of("It hangs {0} above the bottom, or stands on fill.", "Cuelga a {0} del fondo, o hay relleno.",
                 depth(above))
             : Phrase.of(
-                "Part of it is missing from the list's hole: a length too long, or a broken piece beside it.",
+                "The list is too long: a length counted twice, or a piece that broke off and lies beside it.",
                 "Sobra longitud en la lista, o hay un pedazo roto al lado."))
         .so(Phrase.of(
             "Count again before a tool goes in; a fish that hangs may fall on it.",
