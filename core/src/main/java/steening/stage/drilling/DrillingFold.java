@@ -18,6 +18,7 @@ import steening.stage.drilling.trouble.TroubleFold;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Material;
+import steening.well.MudSeen;
 import steening.well.Stratum;
 import steening.well.Well;
 
@@ -103,7 +104,8 @@ public final class DrillingFold {
   /** A head that was read with it is the well's to know: the seal asks for it. */
   private static Well mudChecked(Well well, Entry entry) {
     Drilling.Mud mud = mud(well, entry);
-    Well checked = and(well, mud);
+    Well checked = and(well, mud)
+        .with(MudSeen.PART, Optional.of(new MudSeen(mud.weight(), mud.at(), mud.entry())));
     return mud.head().map(head -> FlowEntry.head(checked, head, entry)).orElse(checked);
   }
 

@@ -26,8 +26,24 @@ final class PlacingFindings {
     return Falling.of(sealing).flatMap(Falling::loss)
         .or(() -> NoRise.of(sealing))
         .or(() -> sank(sealing))
-        .or(() -> Overrun.of(sealing, losses))
+        .or(() -> Overrun.of(sealing, losses).map(f -> held(sealing, losses).map(f::because).orElse(f)))
         .or(() -> shortOfTop(sealing));
+  }
+
+  /** What took more grout than it should, once the top was seen to hold. */
+  private static Optional<Phrase> held(Sealing sealing, Losses losses) {
+    return Falling.of(sealing).map(f -> {
+      Phrase held = Phrase.of(
+          "A washout, no loss: with the pump off the top fell {0} in {1}.",
+          "Una socavación, no una pérdida: con la bomba parada el tope bajó {0} en {1}.",
+          f.fall().figure(GroutFall.FALL.name()), new Figure(f.minutes(), Scale.MINUTES));
+      return losses.between(f.after(), sealing.bottom()).stream().findFirst()
+          .map(zone -> Phrase.of(
+              "{0} Mud was lost from {1} to {2} while drilling: likely there.",
+              "{0} Al perforar se perdió lodo de {1} a {2}: es probable ahí.",
+              held, new Figure(zone.from(), Scale.DEPTH), new Figure(zone.to(), Scale.DEPTH)))
+          .orElse(held);
+    });
   }
 
   /** As much as the plan takes is pumped, and nobody has seen it come back. */

@@ -46,6 +46,7 @@ final class SealFindings {
     boolean mixed = grouting.recipe().isPresent() || grout.isBegun();
     if (mixed && !hasSet(well)) {
       CasingLoad.of(well).ifPresent(l -> findings.addAll(CasingLoadFindings.of(l, grout.isBegun())));
+      Sealing.of(well).ifPresent(s -> findings.addAll(WrongGrout.of(well, s)));
     }
     return findings;
   }

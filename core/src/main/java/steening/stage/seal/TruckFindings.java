@@ -10,6 +10,7 @@ import steening.finding.Weight;
 import steening.language.Phrase;
 import steening.number.Decimal;
 import steening.quantity.Dimension;
+import steening.quantity.Figure;
 import steening.quantity.Measure;
 import steening.reckoning.Outcome;
 import steening.well.Fill;
@@ -70,11 +71,14 @@ final class TruckFindings {
             "The ground is reckoned to take {0} times the drilled size, by what pack and grout took.",
             "Se cuenta con que el terreno lleve {0} veces lo perforado, según llevaron filtro y lechada.",
             Decimal.fixed(left.get().quantity(BagsLeft.RATIO.name()).coherent(), 2)))
-        .so(Phrase.of(
-            "Send for them, and for {0} of water in all, before the next batch: grout is placed without a pause.",
-            "Pídalos, y {0} de agua en total, antes de la próxima mezcla: la lechada se coloca sin pausa.",
-            left.get().figure(GroutLeft.WATER.name())))
+        .so(toDo(tag.isPresent(), left.get().figure(GroutLeft.WATER.name())))
         .shownBy(left.get()).from(entries));
+  }
+
+  private static Phrase toDo(boolean begun, Figure water) {
+    return begun ? ShortGrout.inOrder(water) : Phrase.of(
+        "Send for them, and for {0} of water in all, before the next batch: grout is placed without a pause.",
+        "Pídalos, y {0} de agua en total, antes de la próxima mezcla: la lechada se coloca sin pausa.", water);
   }
 
   private static Optional<Finding> chips(Well well, Sealing sealing) {

@@ -67,7 +67,7 @@ class GroutLeftTest {
         "Bags of grout still needed: 3.1; nine times in ten no more than 4 bags."
             + " On the truck by the last count: 0 bags; short 4.");
     assertThat(counted.next().orElseThrow().shownTo(new Reader(Language.SPANISH, UnitSystem.METRIC)))
-        .startsWith("Pídalos, y 363.4 L de agua");
+        .startsWith("En orden: mande por los sacos, y 363.4 L de agua");
     assertThat(TAGGED.then("on-truck", "grout", "4").finding("seal.truck")).isEmpty();
   }
 

@@ -12,7 +12,9 @@ import steening.journal.Entry;
 public final class DemoFirm {
   public static final String NAME = "Marsh & Daughter, wells";
   private static final List<String> WELLS =
-      List.of("everyday-well", "bridged-pack", "lost-hole", "clay-for-sand", "waiting-for-the-ticket", "first-call");
+      List.of(
+          "everyday-well", "bridged-pack", "washed-out-hole", "lost-hole", "clay-for-sand", "waiting-for-the-ticket",
+          "first-call");
 
   private DemoFirm() {}
 
