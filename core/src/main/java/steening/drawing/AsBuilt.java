@@ -62,7 +62,8 @@ record AsBuilt(
       string = string.of(pipe.reaches().get(0).diameter(), inside.get());
     }
     return new AsBuilt(
-        over ? Plan.PART.empty() : plan, well.get(GroundLog.PART), hole, string, pipe, fills(well, plan, hole, pipe), well.get(Levels.PART),
+        over ? Plan.PART.empty() : plan, well.get(GroundLog.PART), hole, string, pipe, fills(well, plan, hole, pipe),
+        well.get(Levels.PART),
         closing.isPresent() ? Optional.empty() : well.get(PumpSet.PART).map(PumpSet::setting), PlugReach.of(well),
         pipe.isEmpty() ? Optional.empty() : closing.flatMap(Closing::cut));
   }

@@ -69,9 +69,9 @@ final class PartLabels {
   private void pipe() {
     double half = half(well.pipe());
     Optional<Length> planned = plan.length(Plan.STICK_UP);
-    well.cut().ifPresentOrElse(
-        at -> labels.add(label(at, half, CASING_CUT, Ink.INK)),
-        () -> well.string().stickUp().ifPresent(up -> labels.add(against(planned, up, stickUp(up, half)))));
+    Optional<Length> stickUp = well.cut().isPresent() ? Optional.empty() : well.string().stickUp();
+    well.cut().ifPresent(at -> labels.add(label(at, half, CASING_CUT, Ink.INK)));
+    stickUp.ifPresent(up -> labels.add(against(planned, up, stickUp(up, half))));
     List<Screen> screens = well.string().screens();
     for (Screen screen : screens) {
       Label label = screen(screen, half);

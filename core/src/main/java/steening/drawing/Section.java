@@ -10,7 +10,8 @@ import steening.well.Well;
  *
  * <p>Parts have ids that stay: {@code stratum-1} from the top down, {@code screen-1} in the order lowered, {@code
  * hole}, {@code plug-1} from the bottom up, {@code casing}, {@code pack}, {@code chips}, {@code
- * grout}, {@code static-level}, {@code pumping-level}, {@code pump}, {@code plan}. The text needs no style sheet, script or font of its own.
+ * grout}, {@code static-level}, {@code pumping-level}, {@code pump}, {@code plan}. The text needs no style sheet, script
+ * or font of its own.
  */
 public final class Section {
   static final String SPACE = "http://www.w3.org/2000/svg";

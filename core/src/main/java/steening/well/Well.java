@@ -52,8 +52,10 @@ public final class Well {
 
   /** A new hole under the same job: what is the job's stays, what is the hole's begins anew. */
   public Well movedOver() {
-    Map<String, Held> kept = new TreeMap<>(parts);
-    kept.values().removeIf(held -> held.part().of() == Part.Of.HOLE);
+    Map<String, Held> kept = new TreeMap<>();
+    parts.forEach((name, held) -> {
+      if (held.part().of() == Part.Of.JOB) kept.put(name, held);
+    });
     List<Well> all = new ArrayList<>(earlier);
     all.add(new Well(id, number, parts, List.of()));
     return new Well(id, number + 1, kept, List.copyOf(all));

@@ -106,7 +106,7 @@ final class DecommissioningSheet {
         Phrase.of("Plugs of hole {0}, from the bottom up", "Tapones del barreno {0}, desde el fondo",
             plugging.number()),
         List.of(
-            Phrase.of("From", "Desde"), Phrase.of("To", "Hasta"), Phrase.of("Material", "Material"),
+            Phrase.of("Stretch", "Tramo"), Phrase.of("Material", "Material"),
             Phrase.of("Bags", "Sacos"), Phrase.of("Takes", "Lleva"), Phrase.of("Volume", "Volumen"),
             Phrase.of("Water", "Agua"), Phrase.of("Expected top", "Tope esperado"), Phrase.of("Tape", "Sonda")),
         rows);
@@ -116,8 +116,7 @@ final class DecommissioningSheet {
     Fill fill = plug.fill();
     Volume water = plug.ways().stream().flatMap(w -> w.water().stream()).reduce(Volume.NONE, Volume::plus);
     return List.of(
-        depth(plug.from()),
-        depth(plug.to()),
+        Phrase.of("{0} to {1}", "{0} a {1}", depth(plug.from()), depth(plug.to())),
         plug.material().label(),
         Phrase.same(Integer.toString(fill.bags())),
         plugging.needed(plug).map(o -> (Shown) Bagged.about(o.quantity(PlugVolume.EXACT.name())))

@@ -106,7 +106,7 @@ class PluggedHoleTest {
         "hole 1, record due in Minnesota, Texas, North Carolina: 2026-06-11",
         "hole 1, casing: there is none");
     List<String> cement = STAGE.sheet(first).tables().get(0).rows().get(0).stream().map(c -> c.shownTo(US)).toList();
-    assertThat(cement).contains("38.00 ft", "88.00 ft", "neat cement", "15", "36.50 ft");
+    assertThat(cement).contains("38.00 ft to 88.00 ft", "neat cement", "15", "36.50 ft");
   }
 
   /** An entry without a number means the hole that is open and should not be. */
