@@ -11,9 +11,7 @@ import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
-import steening.quantity.Volume;
 import steening.reckoning.Outcome;
-import steening.reckoning.Term;
 import steening.well.Fill;
 
 /** Sand that hangs in the annulus above a void: the tape finds it too high for what went in. */

@@ -12,7 +12,6 @@ import steening.field.CountField;
 import steening.field.QuantityField;
 import steening.language.Phrase;
 import steening.quantity.Length;
-import steening.quantity.Scale;
 import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
