@@ -6,10 +6,7 @@ import steening.field.CountField;
 import steening.field.QuantityField;
 import steening.field.SeriesField;
 import steening.language.Phrase;
-import steening.number.StudentT;
-import steening.quantity.Dimension;
 import steening.quantity.Length;
-import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
@@ -97,10 +94,6 @@ public final class SandForecast {
       SandForecast::reckon);
 
   private static final Quantity A_MILE = Length.of(1, Unit.MILE);
-  private static final Length LOGGED_TO = Length.feet(1);
-
-  /** A tail of so much at either end leaves nine tenths between. */
-  private static final double EACH_END = 0.05;
 
   private static final int FEWEST_TO_WEIGH = 3;
 
@@ -114,7 +107,7 @@ public final class SandForecast {
           "{0} tops, but {1} distances: each well needs both.", "{0} topes, pero {1} distancias: cada pozo da las dos.",
           Integer.toString(tops.size()), Integer.toString(distances.size()));
     }
-    Weighed nearest = Weighed.of(elevations(tops), weights(distances), "");
+    WeighedTops nearest = WeighedTops.of(elevations(tops), weights(distances), "");
     Outcome outcome = nearest.answers(inputs, List.of(DEPTH, SHALLOW, DEEP))
         .with(DEVIATION.name(), nearest.deviation())
         .with(ELEVATION.name(), nearest.mean())
@@ -125,7 +118,7 @@ public final class SandForecast {
           "Two wells: both weigh alike, whatever their distance.",
           "Dos pozos: ambos pesan igual, sea cual sea su distancia."));
     }
-    Weighed alike = Weighed.of(elevations(tops), tops.stream().map(t -> Term.number(1)).toList(), "′");
+    WeighedTops alike = WeighedTops.of(elevations(tops), tops.stream().map(t -> Term.number(1)).toList(), "′");
     Outcome plain = alike.answers(inputs, List.of(DEPTH_ALIKE, SHALLOW_ALIKE, DEEP_ALIKE));
     for (String name : plain.answers().keySet()) outcome = outcome.with(name, plain.term(name));
     return outcome;
@@ -169,55 +162,6 @@ public final class SandForecast {
         .times(Term.number(1).plus(found))
         .over(Term.number(2).plus(found).plus(missed))
         .named("p", CHANCE.label(), CHANCE.scale());
-  }
-
-  /** A mean with its spread, from elevations that weigh so much. */
-  private record Weighed(Term mean, Term effective, Term deviation, Term student, String mark) {
-    static Weighed of(List<Term> tops, List<Term> weights, String mark) {
-      Term all = Term.sum(weights)
-          .named("W" + mark, Phrase.of("sum of the weights", "suma de los pesos"), Scale.NUMBER);
-      List<Term> lifted = new ArrayList<>();
-      List<Term> squares = new ArrayList<>();
-      for (int i = 0; i < tops.size(); i++) {
-        lifted.add(weights.get(i).times(tops.get(i)));
-        squares.add(weights.get(i).squared());
-      }
-      Term mean = Term.sum(lifted).over(all).named("μ" + mark, ELEVATION.label(), Scale.DEPTH);
-      Term effective = all.squared().over(Term.sum(squares)).named("n" + mark, WELLS.label(), Scale.NUMBER);
-      List<Term> off = new ArrayList<>();
-      for (int i = 0; i < tops.size(); i++) {
-        off.add(weights.get(i).times(tops.get(i).minus(mean).squared()));
-      }
-      Term middle = Term.sum(off).over(all).times(effective.over(effective.minus(Term.number(1)))).squareRoot();
-      Term least = Term.given(
-          "r", Phrase.of("least spread", "dispersión mínima"), Scale.DEPTH, LOGGED_TO);
-      Term spread = middle.most(least)
-          .named("s" + mark, Phrase.of("spread of the tops", "dispersión de los topes"), Scale.DEPTH);
-      Term one = Term.number(1);
-      Term deviation = spread.times(one.plus(one.over(effective)).squareRoot())
-          .named("σ" + mark, DEVIATION.label(), Scale.DEPTH);
-      return new Weighed(mean, effective, deviation, student(tops.size() - 1), mark);
-    }
-
-    private static Term student(int degrees) {
-      return Term.given(
-          "t",
-          Phrase.of(
-              "Student's t, 0.95, degrees of freedom {0}", "t de Student, 0.95, grados de libertad {0}",
-              Integer.toString(degrees)),
-          Scale.NUMBER,
-          new Measure(Dimension.NUMBER, StudentT.exceeded(EACH_END, degrees)));
-    }
-
-    /** Middle, shallow and deep end of the depth, under the names of three answers. */
-    Outcome answers(Inputs inputs, List<Answer> three) {
-      Term depth = inputs.given("G", GROUND).minus(mean).named("D" + mark, three.get(0).label(), Scale.DEPTH);
-      Term reach = student.times(deviation);
-      return Outcome.empty()
-          .with(three.get(0).name(), depth)
-          .with(three.get(1).name(), depth.minus(reach).named("A" + mark, three.get(1).label(), Scale.DEPTH))
-          .with(three.get(2).name(), depth.plus(reach).named("B" + mark, three.get(2).label(), Scale.DEPTH));
-    }
   }
 
   private static CountField wells(String name, String english, String spanish) {

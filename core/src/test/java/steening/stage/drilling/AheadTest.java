@@ -18,8 +18,7 @@ class AheadTest {
   @Test
   void anEnteredForecastStandsInForTheNeighbours() {
     Notebook entered = forecast();
-    Expectation top = STAGE.expectations(entered.well()).stream()
-        .filter(e -> e.what().shownTo(Hands.US).startsWith("top of the wanted sand")).findFirst().orElseThrow();
+    Expectation top = tops(entered).get(0);
     assertThat(top.what().shownTo(Hands.US))
         .isEqualTo("top of the wanted sand, 9 times in 10 between 94.00 ft and 112.00 ft");
     assertThat(top.figure().shownTo(Hands.US)).isEqualTo("103.00 ft");
@@ -41,7 +40,7 @@ class AheadTest {
     Notebook met = clay(forecast(), "100 ft")
         .write("log", "from", "100 ft", "to", "120 ft", "material", "medium-sand", "water", "yes");
     assertThat(met.codes("drilling")).isEmpty();
-    assertThat(STAGE.expectations(met.well())).isEmpty();
+    assertThat(tops(met)).isEmpty();
     // a sand far above is not the wanted one
     Notebook above = forecast()
         .write("log", "from", "0 ft", "to", "20 ft", "material", "coarse-sand")
@@ -126,6 +125,29 @@ class AheadTest {
         .write("sieve", "from", "60 ft", "to", "70 ft", "openings", "0.15; 0.25; 0.5; 1 mm",
             "finer", "8; 25; 70; 98 %");
     assertThat(thick.codes("drilling")).doesNotContain("drilling.sand-thin");
+  }
+
+  /** What is known comes in any order, and half of it not at all. */
+  @Test
+  void halfOfWhatIsKnownAnswersToo() {
+    Notebook odd = new Notebook()
+        .write("log", "from", "0 ft", "to", "200 ft", "material", "clay")
+        .write("neighbour", "neighbour", "A", "distance", "10 ft", "elevation", "200 ft", "found", "yes",
+            "top", "90 ft")
+        .write("neighbour", "neighbour", "B", "distance", "100 mi", "elevation", "200 ft", "found", "yes",
+            "top", "80 ft")
+        .write("neighbour", "neighbour", "C", "distance", "1 mi", "found", "no", "sand", "2");
+    assertThat(odd.codes("drilling")).as("no ground elevation yet").isEmpty();
+    odd.write("forecast", "likely", "90 ft", "shallowest", "100 ft", "deepest", "80 ft", "chance", "50 %");
+    assertThat(odd.codes("drilling")).as("a forecast that contradicts itself").isEmpty();
+    odd.write("site", "address", "5 Heron Lane", "elevation", "200 ft").write("plan", plan("drilling-price", "$28/ft"));
+    assertThat(odd.codes("drilling")).containsExactly("drilling.forecast-passed");
+    assertThat(STAGE.sheet(odd.well()).lines()).isNotEmpty();
+  }
+
+  private static List<Expectation> tops(Notebook notebook) {
+    return STAGE.expectations(notebook.well()).stream()
+        .filter(e -> e.what().shownTo(Hands.US).startsWith("top of")).toList();
   }
 
   private static Notebook forecast() {
