@@ -32,7 +32,8 @@ final class SealCautions {
               + " mg/L dissolved (COMAR 26.04.04), nor over 4000 mg/L chloride or 700 mg/L calcium (Alberta); above the"
               + " water table it dries and does not swell again (trade article); all seen.",
           "La lechada de bentonita no es para todo terreno: no en roca (Minn. 4725.3050); no con pH menor de 4 ni más"
-              + " de 1000 mg/L disueltos (COMAR 26.04.04), ni más de 4000 mg/L de cloruro o 700 mg/L de calcio (Alberta);"
+              + " de 1000 mg/L disueltos (COMAR 26.04.04), ni más de 4000 mg/L de cloruro o 700 mg/L de calcio "
+              + "(Alberta);"
               + " sobre el nivel del agua se seca y no vuelve a hincharse (artículo técnico); todo leído."));
 
   private SealCautions() {}
