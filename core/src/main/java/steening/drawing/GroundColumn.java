@@ -70,7 +70,7 @@ final class GroundColumn {
   static String words(Stratum stratum, Reader reader) {
     String words = Depths.range(stratum.from(), stratum.to(), reader) + " " + Depths.unit(reader) + ": "
         + stratum.material().label().shownTo(reader);
-    if (!stratum.description().isBlank()) words += ", " + stratum.description().trim();
+    if (!stratum.looks().isEmpty()) words += ", " + stratum.looks().shownTo(reader);
     return stratum.waterBearing() ? words + ", " + GIVES_WATER.shownTo(reader) : words;
   }
 

@@ -53,6 +53,24 @@ final class GroundPatterns {
           Tile.of(28, 24).pebble(5, 5, 4.2, 3.2).pebble(15, 4.2, 3.4, 2.6).pebble(23, 7, 3.8, 4.4)
               .pebble(10.5, 12, 4, 3)
               .pebble(3.6, 17.5, 2.8, 3.4).pebble(18, 15, 2.6, 2.2).pebble(12.5, 20, 4.4, 2.8).pebble(23, 19, 4, 3.2);
+      case CLAYEY_SAND -> Tile.of(20, 16).lines("M2 4h5.5M12 12h5.5").grains(1.9, SILTY).onEarth();
+      case CLAYEY_GRAVEL ->
+          Tile.of(28, 18).pebble(6, 5, 4.2, 3.2).pebble(21, 13, 4, 3).lines("M13 4h11M2 14h9").onEarth();
+      case BOULDERS ->
+          Tile.of(40, 32).pebble(10, 9, 8.5, 6.5).pebble(29, 8, 7, 5.5).pebble(20, 23, 9, 6.5).pebble(36, 24, 3, 5);
+      case CONGLOMERATE ->
+          Tile.of(28, 24).pebble(5, 6, 4, 3).pebble(16, 5, 3.4, 2.6).pebble(22, 17, 4.2, 3.2).pebble(9, 18, 3.6, 2.8)
+              .lines("M0 .5h28M0 12.2h28");
+      case SHELLS ->
+          Tile.of(24, 18).lines("M2 7q4-7 8 0ZM6 7v-3.5M4 7l.8-2.6M8 7l-.8-2.6M14 16q4-7 8 0ZM18 16v-3.5M16 16l.8-2.6")
+              .grains(1.5, 30, 8, 40, 12, 6, 26, 18, 30);
+      case LOESS -> Tile.of(14, 14).lines("M3 2v4M10 9v4").grains(1.3, 18, 5, 24, 10, 4, 20, 10, 25).onEarth();
+      case MARL -> Tile.of(22, 14).lines("M0 .5h22M5.5 .5v7M2 7.5h7M13 7.5h7M13 11h-7").onEarth();
+      case CALICHE ->
+          Tile.of(22, 14).lines("M0 .5h22M16.5 .5l-1.5 6.5M5 7.5l1.5 6").grains(1.3, 10, 6, 18, 9, 30, 20, 38, 24);
+      case CHERT -> Tile.of(24, 14).lines("M2 7l4-4 4 4-4 4ZM14 12l3-3 3 3M14 .5l3 3 3-3M0 13.5h24");
+      case COAL -> Tile.of(14, 8).lines("M0 1.5h14M0 3.5h14M0 5.5h6");
+      case FILL -> Tile.of(22, 18).lines("M3 3l5 5M8 3l-5 5M14 12h5v4h-5ZM14 5l4-2").onEarth();
       case PEAT ->
           Tile.of(20, 11).lines("M1 4.5h8M3 4.5l-1.5-3M5 4.5v-3.5M7 4.5l1.5-3")
               .lines("M11 10h8M13 10l-1.5-3M15 10v-3.5M17 10l1.5-3").onEarth();

@@ -37,8 +37,8 @@ record LogWords(List<Stratum> strata, List<Label> labels, int leftOut) {
       String material = stratum.material().label().shownTo(reader);
       Length middle = Depths.middle(stratum.from(), stratum.to());
       Label label = Label.of(middle, frame.left(), range, material, Ink.INK, width);
-      boolean aside = ownWords && !stratum.description().isBlank();
-      labels.add(aside ? label.aside(shortened(stratum.description(), width), width) : label);
+      boolean aside = ownWords && !stratum.looks().isEmpty();
+      labels.add(aside ? label.aside(shortened(stratum.looks().shownTo(reader), width), width) : label);
     }
     return new LogWords(strata, labels, 0);
   }

@@ -59,7 +59,8 @@ public record Kind(
 
   /** Whether a form shows a field from the start: all but words and fields that mostly stay empty. */
   public boolean asksAtOnce(Field field) {
-    return field.isRequired() || !(field instanceof TextField) && !seldom.contains(field.name());
+    boolean words = field instanceof TextField text && text.offered().isEmpty();
+    return field.isRequired() || !words && !seldom.contains(field.name());
   }
 
   private static List<String> names(Field... fields) {

@@ -28,6 +28,11 @@ public record Phrase(String english, String spanish, List<Object> arguments) imp
     return new Phrase(english, spanish, List.of(others));
   }
 
+  /** This sentence, then another. */
+  public Phrase followedBy(Phrase other) {
+    return new Phrase("{0} {1}", "{0} {1}", List.of(this, other));
+  }
+
   @Override
   public String shownTo(Reader reader) {
     String pattern = reader.language() == Language.SPANISH ? spanish : english;

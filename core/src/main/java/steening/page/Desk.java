@@ -70,7 +70,8 @@ public final class Desk {
     Kind kind = stage.kinds().stream().filter(k -> k.name().equals(asked)).findFirst()
         .or(() -> Stages.kind(stage.nextKind(job.well())))
         .orElse(stage.kinds().get(0));
-    EntryForm form = EntryForm.after(job.last(kind), kind, "/well/" + job.well().id() + "/entries");
+    EntryForm form = EntryForm.after(
+        job.last(kind), kind, stage.begun(job.well(), kind), "/well/" + job.well().id() + "/entries", visit.reader());
     return WellPage.answer(visit, job, stage, form, 200);
   }
 

@@ -12,6 +12,7 @@ import static j2html.TagCreator.summary;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,8 @@ import steening.field.Kind;
 import steening.field.Reading;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.language.Reader;
+import steening.language.Shown;
 
 /**
  * The form of one kind of entry: empty, or as it was sent and with what was wrong.
@@ -36,9 +39,11 @@ record EntryForm(
   static final String REPLACES = "replaces";
   static final String HAND = "hand";
 
-  /** A form to begin with, which carries over what usually stays as it was in the entry before. */
-  static EntryForm after(Optional<Entry> before, Kind kind, String action) {
-    Map<String, String> begun = before.map(entry -> kind.begun(entry.body())).orElse(Map.of());
+  /** A form to begin with, with what the well suggests, and what usually stays as it was in the entry before. */
+  static EntryForm after(Optional<Entry> before, Kind kind, Map<String, Shown> suggested, String action, Reader reader) {
+    Map<String, String> begun = new LinkedHashMap<>();
+    suggested.forEach((field, shown) -> begun.put(field, shown.shownTo(reader)));
+    before.ifPresent(entry -> begun.putAll(kind.begun(entry.body())));
     return new EntryForm(kind, action, begun, Map.of(), Optional.empty());
   }
 

@@ -21,6 +21,7 @@ import steening.field.CountField;
 import steening.field.DateField;
 import steening.field.Field;
 import steening.field.Kind;
+import steening.field.Offering;
 import steening.field.QuantityField;
 import steening.field.Reading;
 import steening.language.Reader;
@@ -43,13 +44,16 @@ final class FieldInput {
     if (field instanceof ChoiceField choice && choice.options().size() <= BUTTONS) {
       return radios(choice, typed, reading, reader);
     }
+    if (field instanceof Offering offering && offering.takesWords() && !offering.offered().isEmpty()) {
+      return OfferedInput.of(field, offering, typed, trouble(field, reading, sure, reader), reader);
+    }
     parts.add(label(head(field, reader)).withFor(field.name()));
     parts.add(field instanceof ChoiceField choice ? list(choice, typed, reader) : box(field, typed, reading, reader));
     parts.addAll(trouble(field, reading, sure, reader));
     return div(parts.toArray(DomContent[]::new)).withClass("field" + (isTrouble(reading) ? " trouble" : ""));
   }
 
-  private static DomContent[] head(Field field, Reader reader) {
+  static DomContent[] head(Field field, Reader reader) {
     List<DomContent> head = new ArrayList<>();
     head.add(span(field.label().shownTo(reader)));
     if (field instanceof QuantityField amount) head.add(span(amount.scale().of(reader).printed()).withClass("unit"));

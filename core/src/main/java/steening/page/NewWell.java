@@ -3,6 +3,7 @@ package steening.page;
 import static j2html.TagCreator.h1;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import steening.field.Kind;
 import steening.job.Stages;
@@ -16,7 +17,7 @@ final class NewWell {
 
   static Reply answer(Visit visit) {
     Kind first = Stages.all().get(0).kinds().get(0);
-    if (!visit.request().isPost()) return page(visit, EntryForm.after(Optional.empty(), first, ADDRESS), 200);
+    if (!visit.request().isPost()) return page(visit, EntryForm.after(Optional.empty(), first, Map.of(), ADDRESS, visit.reader()), 200);
     // The second fresh id is the new well's own; the first is the entry's.
     String well = visit.pen().ids().get(1);
     Writing.Written written = Writing.read(visit, first, well, ADDRESS);

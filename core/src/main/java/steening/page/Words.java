@@ -25,6 +25,8 @@ final class Words {
   static final Phrase TAKEN_DOWN = Phrase.of("Taken down.", "Anotado.");
   static final Phrase MAY_STAY_EMPTY = Phrase.of("may stay empty", "puede quedar vacío");
   static final Phrase CHOOSE = Phrase.of("choose", "elija");
+  static final Phrase OTHERS = Phrase.of("others", "otros");
+  static final Phrase OWN_WORD = Phrase.of("or in another word", "o con otra palabra");
   static final Phrase IT_MEANS = Phrase.of("It means", "Significa");
   static final Phrase AS_TYPED = Phrase.of("{0}, as typed", "{0}, como se escribió");
   static final Phrase MORE = Phrase.of("More to say", "Algo más");

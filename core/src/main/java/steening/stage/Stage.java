@@ -1,11 +1,13 @@
 package steening.stage;
 
 import java.util.List;
+import java.util.Map;
 import steening.field.Kind;
 import steening.finding.Expectation;
 import steening.finding.Finding;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.language.Shown;
 import steening.reckoning.Reckoning;
 import steening.well.Well;
 
@@ -52,6 +54,11 @@ public interface Stage {
   /** The kind of entry to make next in this stage, by name. */
   default String nextKind(Well well) {
     return kinds().get(0).name();
+  }
+
+  /** What the form of a kind begins with, by the name of the field, because the well so far suggests it. */
+  default Map<String, Shown> begun(Well well, Kind kind) {
+    return Map.of();
   }
 
   /** What this stage has to show: figures with their working, tables, a chart. */

@@ -8,9 +8,9 @@ import steening.quantity.Length;
  * @param from upper end below ground
  * @param to lower end
  * @param material what it is mostly made of
- * @param description the driller's own words, colour and so on; may be empty
+ * @param looks its colour and so on, and the driller's own words
  * @param waterBearing the driller's judgement
  * @param entry the id of the entry that says so
  */
 public record Stratum(
-    Length from, Length to, Material material, String description, boolean waterBearing, String entry) {}
+    Length from, Length to, Material material, Looks looks, boolean waterBearing, String entry) {}

@@ -1,5 +1,6 @@
 package steening.drawing;
 
+import java.util.List;
 import java.util.Optional;
 import steening.bore.Bore;
 import steening.bore.Reach;
@@ -17,6 +18,7 @@ import steening.well.Fill;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Levels;
+import steening.well.Looks;
 import steening.well.Material;
 import steening.well.Part;
 import steening.well.Piece;
@@ -109,7 +111,7 @@ record WellInSteps(Well well) {
 
   WellInSteps log(double from, double to, Material material, String description, boolean water) {
     return with(GroundLog.PART, well.get(GroundLog.PART)
-        .with(new Stratum(feet(from), feet(to), material, description, water, "e")));
+        .with(new Stratum(feet(from), feet(to), material, new Looks(List.of(), description), water, "e")));
   }
 
   WellInSteps piece(Piece.Sort sort, double feet) {

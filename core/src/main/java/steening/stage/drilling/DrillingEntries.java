@@ -1,6 +1,5 @@
 package steening.stage.drilling;
 
-import java.util.ArrayList;
 import java.util.List;
 import steening.field.ChoiceField;
 import steening.field.CountField;
@@ -12,7 +11,7 @@ import steening.language.Phrase;
 import steening.quantity.Scale;
 import steening.stage.drilling.fluid.FlowEntry;
 import steening.stage.drilling.hole.MovingOver;
-import steening.well.Material;
+import steening.stage.drilling.log.LogEntries;
 
 /** What is written down while drilling. Depths are below ground. */
 public final class DrillingEntries {
@@ -106,33 +105,14 @@ public final class DrillingEntries {
           CUTTINGS_DESCRIPTION)
       .carrying(PENETRATION);
 
-  public static final QuantityField LOG_FROM = HOLE_FROM;
-  public static final QuantityField LOG_TO = HOLE_TO;
-  public static final ChoiceField LOG_MATERIAL =
-      ChoiceField.of("material", Phrase.of("material", "material"), materials().toArray(ChoiceField.Option[]::new));
-  public static final TextField LOG_COLOUR = TextField.of("colour", Phrase.of("colour", "color"), "gray").optional();
-  public static final ChoiceField LOG_WATER = yesOrNo("water", "water-bearing", "con agua");
-  public static final TextField LOG_DESCRIPTION =
-      TextField.of("description", Phrase.of("in your own words", "en sus palabras"), "clean, washed three times")
-          .optional();
-  public static final Kind LOG = Kind.of(
-      "log", Phrase.of("Driller's log", "Registro de perforación"), LOG_FROM, LOG_TO, LOG_MATERIAL, LOG_COLOUR,
-      LOG_WATER, LOG_DESCRIPTION);
-
   public static final Kind SIEVE = Kind.of(
-          "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), LOG_FROM, LOG_TO, Sieves.OPENINGS, Sieves.FINER)
+          "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), HOLE_FROM, HOLE_TO, Sieves.OPENINGS, Sieves.FINER)
       .carrying(Sieves.OPENINGS);
 
   public static final List<Kind> ALL =
-      List.of(DRILLING, ROD_DOWN, HOLE, MUD, LOG, CUTTINGS, SIEVE, MovingOver.KIND, FlowEntry.KIND);
+      List.of(DRILLING, ROD_DOWN, HOLE, MUD, LogEntries.LOG, CUTTINGS, SIEVE, MovingOver.KIND, FlowEntry.KIND);
 
   private DrillingEntries() {}
-
-  private static List<ChoiceField.Option> materials() {
-    List<ChoiceField.Option> options = new ArrayList<>();
-    for (Material material : Material.values()) options.add(new ChoiceField.Option(material.code(), material.label()));
-    return options;
-  }
 
   private static ChoiceField yesOrNo(String name, String english, String spanish) {
     return ChoiceField.of(

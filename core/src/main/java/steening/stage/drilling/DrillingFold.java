@@ -12,6 +12,7 @@ import steening.quantity.Length;
 import steening.quantity.Measure;
 import steening.stage.drilling.fluid.FlowEntry;
 import steening.stage.drilling.hole.MovingOver;
+import steening.stage.drilling.log.LogEntries;
 import steening.stage.drilling.sieve.Sieved;
 import steening.stage.drilling.start.Start;
 import steening.stage.drilling.trouble.TroubleFold;
@@ -126,23 +127,23 @@ public final class DrillingFold {
 
   private static Well log(Well well, Entry entry) {
     Body body = entry.body();
-    Length from = DrillingEntries.LOG_FROM.length(body).orElseThrow();
-    Length to = DrillingEntries.LOG_TO.length(body).orElseThrow();
+    Length from = LogEntries.FROM.length(body).orElseThrow();
+    Length to = LogEntries.TO.length(body).orElseThrow();
     if (!to.isMoreThan(from)) return upsideDown(well, from, to, entry);
     Stratum stratum = new Stratum(
         from,
         to,
-        Material.of(DrillingEntries.LOG_MATERIAL.in(body).orElseThrow().code()),
-        words(DrillingEntries.LOG_COLOUR.text(body), DrillingEntries.LOG_DESCRIPTION.text(body)),
-        DrillingEntries.LOG_WATER.in(body).map(ChoiceField.Option::code).orElse("no").equals("yes"),
+        Material.of(LogEntries.MATERIAL.in(body).orElseThrow().code()),
+        LogEntries.looks(body),
+        LogEntries.WATER.in(body).map(ChoiceField.Option::code).orElse("no").equals("yes"),
         entry.id());
     return well.with(GroundLog.PART, well.get(GroundLog.PART).with(stratum));
   }
 
   private static Well sieve(Well well, Entry entry) {
     Body body = entry.body();
-    Length from = DrillingEntries.LOG_FROM.length(body).orElseThrow();
-    Length to = DrillingEntries.LOG_TO.length(body).orElseThrow();
+    Length from = DrillingEntries.HOLE_FROM.length(body).orElseThrow();
+    Length to = DrillingEntries.HOLE_TO.length(body).orElseThrow();
     if (!to.isMoreThan(from)) return upsideDown(well, from, to, entry);
     Sieved.Sample sample = new Sieved.Sample(
         from, to, Sieves.OPENINGS.in(body).orElseThrow(), Sieves.FINER.in(body).orElseThrow(), entry.id());
@@ -156,9 +157,5 @@ public final class DrillingFold {
   /** How deep the hole is by the deepest thing that was said about it. */
   public static Length depthSoFar(Well well) {
     return well.get(Hole.PART).depth().max(well.get(GroundLog.PART).bottom()).max(well.get(Drilling.PART).rodDepth());
-  }
-
-  private static String words(Optional<String> colour, Optional<String> description) {
-    return colour.map(c -> description.map(d -> c + ", " + d).orElse(c)).or(() -> description).orElse("");
   }
 }

@@ -116,8 +116,9 @@ final class DrillingSheet {
           depth(stratum.from()),
           depth(stratum.to()),
           stratum.material().label(),
+          Phrase.same(stratum.material().symbols()),
           stratum.waterBearing() ? Phrase.of("yes", "sí") : BLANK,
-          Phrase.same(stratum.description())));
+          stratum.looks()));
     }
     return sheet.table(
         title,
@@ -125,8 +126,9 @@ final class DrillingSheet {
             FROM,
             TO,
             Phrase.of("Material", "Material"),
+            Phrase.of("USCS, by the word", "SUCS, por la palabra"),
             Phrase.of("Water", "Agua"),
-            Phrase.of("In the driller's words", "En palabras del perforador")),
+            Phrase.of("As it looked", "Cómo se veía")),
         rows);
   }
 }

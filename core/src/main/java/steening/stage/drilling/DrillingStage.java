@@ -1,6 +1,8 @@
 package steening.stage.drilling;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import steening.field.Kind;
 import steening.finding.Expectation;
@@ -14,7 +16,10 @@ import steening.ground.SoilName;
 import steening.ground.WentworthGrade;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.language.Shown;
+import steening.quantity.Figure;
 import steening.quantity.Length;
+import steening.quantity.Scale;
 import steening.reckoning.Reckoning;
 import steening.stage.Load;
 import steening.stage.Progress;
@@ -32,6 +37,7 @@ import steening.stage.drilling.hole.HoleVolume;
 import steening.stage.drilling.hole.RodTally;
 import steening.stage.drilling.log.CuttingsLag;
 import steening.stage.drilling.log.CuttingsSlip;
+import steening.stage.drilling.log.LogEntries;
 import steening.stage.drilling.log.Penetration;
 import steening.stage.drilling.start.LineClearance;
 import steening.stage.drilling.start.StartEntries;
@@ -103,10 +109,25 @@ public final class DrillingStage implements Stage {
     Length drilled = drilling.rodDepth().max(well.get(Hole.PART).depth());
     boolean deepEnough = well.get(Plan.PART).length(Plan.DEPTH).map(d -> !drilled.isLessThan(d)).orElse(false);
     if (drilling.rig().isEmpty()) return DrillingEntries.DRILLING.name();
-    if (drilled.minus(logged).isMoreThan(HoleFindings.AGREES)) return DrillingEntries.LOG.name();
+    if (drilled.minus(logged).isMoreThan(HoleFindings.AGREES)) return LogEntries.LOG.name();
     if (!deepEnough) return DrillingEntries.ROD_DOWN.name();
     boolean entered = !well.get(Hole.PART).depth().isLessThan(drilled);
     return entered ? DrillingEntries.MUD.name() : DrillingEntries.HOLE.name();
+  }
+
+  /** An interval begins where the last one ended; it goes as deep as the hole does. */
+  @Override
+  public Map<String, Shown> begun(Well well, Kind kind) {
+    Length logged = well.get(GroundLog.PART).bottom();
+    Length drilled = DrillingFold.depthSoFar(well);
+    Map<String, Shown> begun = new LinkedHashMap<>();
+    if (kind == LogEntries.LOG) {
+      begun.put(LogEntries.FROM.name(), new Figure(logged, Scale.DEPTH));
+      if (drilled.isMoreThan(logged)) begun.put(LogEntries.TO.name(), new Figure(drilled, Scale.DEPTH));
+    } else if (kind == DrillingEntries.HOLE) {
+      begun.put(DrillingEntries.HOLE_FROM.name(), new Figure(well.get(Hole.PART).depth(), Scale.DEPTH));
+    }
+    return begun;
   }
 
   @Override

@@ -17,6 +17,7 @@ import steening.language.Language;
 import steening.language.Reader;
 import steening.language.UnitSystem;
 import steening.stage.EverydayWell;
+import steening.stage.drilling.log.LogEntries;
 
 /** Own scenarios; the numbers in the sentences are checked by hand. */
 class DrillingFindingsTest {
@@ -212,8 +213,8 @@ class DrillingFindingsTest {
 
   @Test
   void aMaterialThatIsNoneIsRefusedWithTheList() {
-    Map<Field, Reading> readings = DrillingEntries.LOG.read(Map.of("from", "0", "to", "3", "material", "gumbo"), US);
-    assertThat(readings.get(DrillingEntries.LOG_MATERIAL)).isInstanceOfSatisfying(
+    Map<Field, Reading> readings = LogEntries.LOG.read(Map.of("from", "0", "to", "3", "material", "moon dust"), US);
+    assertThat(readings.get(LogEntries.MATERIAL)).isInstanceOfSatisfying(
         Reading.Refused.class, refused -> assertThat(refused.sentence().shownTo(US)).contains("sandy-clay"));
   }
 

@@ -61,7 +61,7 @@ class DrillingStageTest {
     assertThat(well.get(Hole.PART).depth().inFeet()).isEqualTo(142);
     List<Stratum> strata = well.get(GroundLog.PART).strata();
     assertThat(strata).hasSize(7);
-    assertThat(strata.get(3).description()).isEqualTo("gray, fine");
+    assertThat(strata.get(3).looks().shownTo(Reader.US_ENGLISH)).isEqualTo("gray, fine");
     assertThat(strata.get(5).waterBearing()).isTrue();
     assertThat(EverydayWell.drilled().job().unread()).isEmpty();
   }
@@ -108,7 +108,7 @@ class DrillingStageTest {
         "up-hole velocity: 50 ft/min", "hole depth: 142.00 ft", "hole volume: 48.03 ft³",
         "mud pit, at least: 718.6 gal");
     assertThat(sheet.tables().get(3).rows().get(3)).extracting(c -> c.shownTo(METRIC_SPANISH))
-        .containsExactly("18.59 m", "23.77 m", "arena limosa", "", "gray, fine");
+        .containsExactly("18.59 m", "23.77 m", "arena limosa", "SM", "", "gris, fine");
     assertThat(STAGE.sheet(Well.named("w1")).isEmpty()).isTrue();
   }
 
