@@ -26,7 +26,7 @@ public enum Material {
   TILL("till", "till", "till", 681, "CL, SC, GC", false, true),
   LOESS("loess", "loess", "loes", 684, "ML", false, true),
   MARL("marl", "marl", "marga", 623, "CL, ML", false, true),
-  CALICHE("caliche", "caliche", "caliche", 617, "", false, true),
+  CALICHE("caliche", "caliche", "costra caliza", 617, "", false, true),
   LIMESTONE("limestone", "limestone", "caliza", 627, "", false, false),
   SANDSTONE("sandstone", "sandstone", "arenisca", 607, "", false, false),
   SHALE("shale", "shale", "lutita", 620, "", false, true),
