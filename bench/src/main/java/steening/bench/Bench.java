@@ -13,6 +13,7 @@ public final class Bench {
     Path folder = Files.createTempDirectory("steening-bench");
     List<Row> rows = new ArrayList<>();
     rows.add(FoldBench.measure());
+    rows.addAll(GrowthBench.measure());
     rows.add(ReportBench.measure());
     rows.add(InsertBench.measure(folder));
     rows.add(StartBench.measure(folder, Path.of(arguments[0]), Path.of(arguments[1])));

@@ -2,6 +2,8 @@ package steening.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import steening.language.Phrase;
 import steening.language.Reader;
 
@@ -83,10 +85,7 @@ public final class ChartDrawing {
     numbers();
     captions();
     fitted();
-    boolean alone = line().isEmpty();
-    for (Chart.Point point : points) {
-      mark(across.place(point.x()), down.place(point.y()), point.used() || alone);
-    }
+    marks();
     foot();
     svg.close();
     return svg.toString();
@@ -135,6 +134,18 @@ public final class ChartDrawing {
     Path path = Path.at(across.place(line.get(0).x()), down.place(line.get(0).y()));
     for (Chart.Point point : line.subList(1, line.size())) path.to(across.place(point.x()), down.place(point.y()));
     svg.line(path, Ink.WATER, 1.8).with("stroke-linecap", "round").close();
+  }
+
+  /** Of points that would lie within one unit of the sheet a single one is drawn: nobody could tell them apart. */
+  private void marks() {
+    boolean alone = line().isEmpty();
+    Set<String> taken = new TreeSet<>();
+    for (Chart.Point point : points) {
+      double x = across.place(point.x());
+      double y = down.place(point.y());
+      boolean used = point.used() || alone;
+      if (taken.add((int) x + " " + (int) y + used)) mark(x, y, used);
+    }
   }
 
   private void mark(double x, double y, boolean used) {

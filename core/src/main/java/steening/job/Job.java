@@ -136,14 +136,18 @@ public final class Job {
   public Sheet sheet(Stage stage) {
     Sheet own = stage.sheet(well);
     Sheet bare = new Sheet(own.lines(), own.tables(), own.charts(), List.of());
-    List<Phrase> cautions = cautions(stage);
+    List<Phrase> cautions = cautions(stage, own);
     return cautions.isEmpty() ? bare : bare.cautioning(cautions).cautioning(List.of(Cautions.DEFER));
   }
 
   /** Where the work still to do in a stage can hurt someone. */
   public List<Phrase> cautions(Stage stage) {
+    return cautions(stage, stage.sheet(well));
+  }
+
+  private List<Phrase> cautions(Stage stage, Sheet own) {
     if (isOver(stage)) return List.of();
-    List<Phrase> cautions = new ArrayList<>(stage.sheet(well).cautions());
+    List<Phrase> cautions = new ArrayList<>(own.cautions());
     cautions.addAll(Cautions.of(stage));
     return List.copyOf(cautions);
   }

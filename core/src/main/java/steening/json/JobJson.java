@@ -27,7 +27,9 @@ public final class JobJson {
 
   public static JsonObject of(Job job, Reader reader) {
     JsonObject stages = new JsonObject();
-    for (Stage stage : Stages.all()) stages.add(stage.name(), stage(stage, job.well(), reader));
+    for (Stage stage : Stages.all()) {
+      stages.add(stage.name(), stage(stage, job.well(), reader).add("cautions", cautions(job, stage, reader)));
+    }
     JsonObject well = new JsonObject()
         .add("id", job.well().id())
         .add("name", WellName.of(job.journal()))
@@ -74,6 +76,13 @@ public final class JobJson {
         .add("tables", tables)
         .add("expected", expected)
         .add("clocks", clocks(stage, well, reader));
+  }
+
+  /** Where the work still to do in a stage can hurt someone, as one text each. */
+  private static JsonArray cautions(Job job, Stage stage, Reader reader) {
+    JsonArray cautions = new JsonArray();
+    for (Phrase caution : job.cautions(stage)) cautions.add(say(caution, reader));
+    return cautions;
   }
 
   private static JsonArray clocks(Stage stage, Well well, Reader reader) {

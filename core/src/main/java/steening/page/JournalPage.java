@@ -14,10 +14,10 @@ import static j2html.TagCreator.nav;
 import static j2html.TagCreator.ol;
 import static j2html.TagCreator.p;
 import static j2html.TagCreator.span;
+import static j2html.TagCreator.text;
 
 import j2html.tags.DomContent;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,19 +28,48 @@ import steening.job.WellName;
 import steening.journal.Dates;
 import steening.journal.Entry;
 
-/** Every entry of a well as it was typed, the replaced ones struck through, and the page to correct one. */
+/**
+ * The entries of a well as they were typed, the latest first and so many to a page, the replaced ones struck through;
+ * and the page to correct one.
+ */
 final class JournalPage {
+  /** The id of the entry that those on the page lie before. */
+  private static final String BEFORE = "before";
+
+  private static final int ON_A_PAGE = 200;
+
   private JournalPage() {}
 
   static Reply answer(Visit visit, Job job) {
     String name = WellName.of(job.journal());
-    List<Entry> entries = new ArrayList<>(job.journal().entries());
-    Collections.reverse(entries);
+    List<Entry> all = job.journal().entries();
+    int end = all.indexOf(job.journal().entry(visit.request().value(BEFORE)));
+    int to = end < 0 ? all.size() : end;
+    int from = Math.max(0, to - ON_A_PAGE);
+    List<Entry> shown = new ArrayList<>();
+    for (int i = to - 1; i >= from; i--) shown.add(all.get(i));
     return Reply.page(Layout.page(
         visit, name,
         h1(visit.say(Words.JOURNAL)),
         nav(a(name).withHref("/well/" + job.well().id())).withClass("others"),
-        ol(each(entries, entry -> li(one(visit, job, entry)).withId("entry-" + entry.id()))).withClass("journal")));
+        ol(each(shown, entry -> li(one(visit, job, entry)).withId("entry-" + entry.id()))).withClass("journal"),
+        turning(visit, job, from, to)));
+  }
+
+  /** To the entries that are not on this page; nothing where all of them are. */
+  private static DomContent turning(Visit visit, Job job, int from, int to) {
+    List<Entry> all = job.journal().entries();
+    if (to - from == all.size()) return text("");
+    String address = "/well/" + job.well().id() + "/journal";
+    List<DomContent> parts = new ArrayList<>();
+    parts.add(span(visit.say(Words.OF_ALL.about(
+            Integer.toString(from + 1), Integer.toString(to), Integer.toString(all.size()))))
+        .withClass("label"));
+    if (from > 0) {
+      parts.add(a(visit.say(Words.OLDER)).withHref(address + "?" + BEFORE + "=" + all.get(from).id()));
+    }
+    if (to < all.size()) parts.add(a(visit.say(Words.NEWEST)).withHref(address));
+    return nav(parts.toArray(DomContent[]::new)).withClass("others");
   }
 
   /** The page on which one entry is corrected or withdrawn. */

@@ -55,7 +55,19 @@ final class SheetBlock {
     return j2html.TagCreator.table(
         caption(table.title().shownTo(reader)),
         thead(tr(each(table.heads(), head -> th(head.shownTo(reader)).attr("scope", "col")))),
-        tbody(each(table.rows(), row -> tr(each(row, cell -> cell(cell, reader))))));
+        tbody(
+            each(table.first(), row -> row(row, reader)),
+            gap(table, reader),
+            each(table.last(), row -> row(row, reader))));
+  }
+
+  private static DomContent gap(Sheet.Table table, Reader reader) {
+    String width = Integer.toString(table.heads().size());
+    return each(table.gap().stream().map(gap -> tr(td(gap.shownTo(reader)).attr("colspan", width))));
+  }
+
+  private static DomContent row(List<Shown> row, Reader reader) {
+    return tr(each(row, cell -> cell(cell, reader)));
   }
 
   /** A number stays on one line with its unit. */

@@ -52,7 +52,11 @@ final class Words {
   static final Phrase NOT_NEEDED = Phrase.of("not needed", "no hace falta");
   static final Phrase SECTION = Phrase.of("Section", "Corte del pozo");
   static final Phrase FINDINGS = Phrase.of("Findings", "Hallazgos");
+  static final Phrase MORE_LIKE_THIS = Phrase.of("And {0} more like this.", "Y {0} más como este.");
   static final Phrase JOURNAL = Phrase.of("Journal", "Bitácora");
+  static final Phrase OLDER = Phrase.of("Older entries", "Registros anteriores");
+  static final Phrase NEWEST = Phrase.of("Newest entries", "Registros más recientes");
+  static final Phrase OF_ALL = Phrase.of("Entries {0} to {1} of {2}", "Registros {0} a {1} de {2}");
   static final Phrase SO_FAR = Phrase.of("So far", "Hasta ahora");
   static final Phrase REPORT = Phrase.of("Completion report (PDF)", "Informe de terminación (PDF)");
   static final Phrase LOAD_LIST = Phrase.of("Load list", "Lista de carga");

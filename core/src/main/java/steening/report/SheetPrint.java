@@ -19,6 +19,7 @@ import java.util.List;
 import steening.drawing.Chart;
 import steening.drawing.ChartDrawing;
 import steening.language.Reader;
+import steening.language.Shown;
 import steening.stage.Sheet;
 
 /** A stage's sheet on paper; a figure with a working carries its number in the appendix. */
@@ -58,11 +59,19 @@ final class SheetPrint {
     return table(rows.toArray(DomContent[]::new)).withClass("facts");
   }
 
+  private static DomContent row(List<Shown> row, Reader reader) {
+    return tr(each(row, cell -> td(cell.shownTo(reader))));
+  }
+
   private static DomContent rows(Sheet.Table sheetTable, Reader reader) {
+    String width = Integer.toString(sheetTable.heads().size());
     return table(
             caption(sheetTable.title().shownTo(reader)),
             thead(tr(each(sheetTable.heads(), head -> th(head.shownTo(reader))))),
-            tbody(each(sheetTable.rows(), row -> tr(each(row, cell -> td(cell.shownTo(reader)))))))
+            tbody(
+                each(sheetTable.first(), row -> row(row, reader)),
+                each(sheetTable.gap().stream().map(gap -> tr(td(gap.shownTo(reader)).attr("colspan", width)))),
+                each(sheetTable.last(), row -> row(row, reader))))
         .withClass(sheetTable.rows().size() > LONGEST_UNBROKEN ? "rows" : "rows short");
   }
 }

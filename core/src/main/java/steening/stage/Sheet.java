@@ -14,6 +14,11 @@ import steening.reckoning.Outcome;
  * @param cautions where the work can hurt someone; for those who do it, so not in the report
  */
 public record Sheet(List<Line> lines, List<Table> tables, List<Chart> charts, List<Phrase> cautions) {
+  private static final int FIRST = 30;
+  private static final int LAST = 60;
+  private static final Phrase LEFT_OUT = Phrase.of(
+      "{0} more rows lie between; the journal has them.", "Entre estos hay {0} renglones más; están en la bitácora.");
+
   public static final Sheet EMPTY = new Sheet(List.of(), List.of(), List.of(), List.of());
 
   public Sheet {
@@ -31,6 +36,25 @@ public record Sheet(List<Line> lines, List<Table> tables, List<Chart> charts, Li
     public Table {
       heads = List.copyOf(heads);
       rows = List.copyOf(rows);
+    }
+
+    /** The rows that a person reads: all, or where they are very many those at the beginning. */
+    public List<List<Shown>> first() {
+      return between() == 0 ? rows : rows.subList(0, FIRST);
+    }
+
+    /** The rows at the end, where those between the beginning and them are left out. */
+    public List<List<Shown>> last() {
+      return between() == 0 ? List.of() : rows.subList(rows.size() - LAST, rows.size());
+    }
+
+    /** What stands in place of the rows left out; empty where none are. */
+    public Optional<Phrase> gap() {
+      return between() == 0 ? Optional.empty() : Optional.of(LEFT_OUT.about(Integer.toString(between())));
+    }
+
+    private int between() {
+      return Math.max(0, rows.size() - FIRST - LAST);
     }
   }
 

@@ -1,8 +1,8 @@
 package steening.well;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.journal.Moment;
 import steening.quantity.FlowRate;
 import steening.quantity.Length;
@@ -20,15 +20,12 @@ public record PumpingTest(
     Optional<FlowRate> rate,
     Optional<Moment> started,
     Optional<Moment> stopped,
-    List<Reading> readings,
-    List<Reading> recovery) {
+    PVector<Reading> readings,
+    PVector<Reading> recovery) {
   public static final Part<PumpingTest> PART = Part.ofHole(
-      "test", new PumpingTest(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of()));
-
-  public PumpingTest {
-    readings = inOrder(readings);
-    recovery = inOrder(recovery);
-  }
+      "test",
+      new PumpingTest(
+          Optional.empty(), Optional.empty(), Optional.empty(), TreePVector.empty(), TreePVector.empty()));
 
   /**
    * One level.
@@ -55,15 +52,10 @@ public record PumpingTest(
     return new PumpingTest(rate, started, stopped, readings, and(recovery, reading));
   }
 
-  private static List<Reading> and(List<Reading> readings, Reading reading) {
-    List<Reading> more = new ArrayList<>(readings);
-    more.add(reading);
-    return more;
-  }
-
-  private static List<Reading> inOrder(List<Reading> readings) {
-    List<Reading> sorted = new ArrayList<>(readings);
-    sorted.sort((a, b) -> Double.compare(a.minutes(), b.minutes()));
-    return List.copyOf(sorted);
+  /** Behind all that were not read later: nearly always at the end, so the search begins there. */
+  private static PVector<Reading> and(PVector<Reading> readings, Reading reading) {
+    int place = readings.size();
+    while (place > 0 && Double.compare(readings.get(place - 1).minutes(), reading.minutes()) > 0) place--;
+    return readings.plus(place, reading);
   }
 }

@@ -1,8 +1,8 @@
 package steening.well;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.journal.Moment;
 import steening.quantity.Quantity;
 
@@ -12,12 +12,8 @@ import steening.quantity.Quantity;
  * @param dosed when chlorine was last put in
  * @param readings in order of time
  */
-public record Residual(Optional<Moment> dosed, List<Reading> readings) {
-  public static final Part<Residual> PART = Part.ofHole("residual", new Residual(Optional.empty(), List.of()));
-
-  public Residual {
-    readings = List.copyOf(readings);
-  }
+public record Residual(Optional<Moment> dosed, PVector<Reading> readings) {
+  public static final Part<Residual> PART = Part.ofHole("residual", new Residual(Optional.empty(), TreePVector.empty()));
 
   /** One reading; the chlorine is a concentration. */
   public record Reading(Quantity chlorine, Moment at, String entry) {
@@ -31,9 +27,7 @@ public record Residual(Optional<Moment> dosed, List<Reading> readings) {
   }
 
   public Residual read(Reading reading) {
-    List<Reading> more = new ArrayList<>(readings);
-    more.add(reading);
-    return new Residual(dosed, more);
+    return new Residual(dosed, readings.plus(reading));
   }
 
   /** The latest reading, unless chlorine was put in after it. */

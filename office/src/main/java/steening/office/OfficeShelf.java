@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import steening.job.Job;
 import steening.journal.Entry;
@@ -14,8 +13,7 @@ import steening.page.Shelf;
 /** The journals of the firm in memory, loaded once. What is here is on disk; each journal is whole at any moment. */
 public final class OfficeShelf implements Shelf {
   private final Store store;
-  private final ConcurrentSkipListMap<String, Journal> journals = new ConcurrentSkipListMap<>();
-  private final ConcurrentHashMap<String, Job> jobs = new ConcurrentHashMap<>();
+  private final ConcurrentSkipListMap<String, Binder> binders = new ConcurrentSkipListMap<>();
 
   public OfficeShelf(Store store) {
     this.store = store;
@@ -36,28 +34,28 @@ public final class OfficeShelf implements Shelf {
 
   @Override
   public List<String> wells() {
-    return List.copyOf(journals.keySet());
+    return List.copyOf(binders.keySet());
   }
 
   @Override
   public Journal journal(String well) {
-    return journals.getOrDefault(well, Journal.EMPTY);
+    return binder(well).journal();
   }
 
-  /** Folded when first asked for, and again when something was written. */
+  /** Folded when first asked for; what is written after that is folded onto it. */
   @Override
   public Job job(String well) {
-    Journal journal = journal(well);
-    Job known = jobs.get(well);
-    if (known != null && known.journal() == journal) return known;
-    Job job = Job.of(well, journal);
-    jobs.put(well, job);
-    return job;
+    return binder(well).job();
+  }
+
+  private Binder binder(String well) {
+    Binder binder = binders.get(well);
+    return binder == null ? Binder.empty(well) : binder;
   }
 
   private void take(List<Entry> entries) {
     Map<String, List<Entry>> byWell = new TreeMap<>();
     for (Entry entry : entries) byWell.computeIfAbsent(entry.well(), well -> new ArrayList<>()).add(entry);
-    byWell.forEach((well, more) -> journals.put(well, journal(well).with(more)));
+    byWell.forEach((well, more) -> binders.put(well, binder(well).with(more)));
   }
 }

@@ -1,8 +1,9 @@
 package steening.stage.development;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.field.ChoiceField;
 import steening.journal.Moment;
 import steening.quantity.FlowRate;
@@ -17,14 +18,9 @@ import steening.well.Sounding;
  * @param soundings of the top of the pack
  * @param adrift ids of entries with a reading from the top of casing, made before its stick-up was known
  */
-record Development(List<Cycle> cycles, List<Sounding> soundings, List<String> adrift) {
-  static final Part<Development> PART = Part.ofHole("development", new Development(List.of(), List.of(), List.of()));
-
-  Development {
-    cycles = List.copyOf(cycles);
-    soundings = List.copyOf(soundings);
-    adrift = List.copyOf(adrift);
-  }
+record Development(PVector<Cycle> cycles, PVector<Sounding> soundings, PVector<String> adrift) {
+  static final Part<Development> PART = Part.ofHole(
+      "development", new Development(TreePVector.empty(), TreePVector.empty(), TreePVector.empty()));
 
   /**
    * One cycle.
@@ -45,21 +41,15 @@ record Development(List<Cycle> cycles, List<Sounding> soundings, List<String> ad
       String entry) {}
 
   Development with(Cycle cycle) {
-    List<Cycle> more = new ArrayList<>(cycles);
-    more.add(cycle);
-    return new Development(more, soundings, adrift);
+    return new Development(cycles.plus(cycle), soundings, adrift);
   }
 
   Development with(Sounding sounding) {
-    List<Sounding> more = new ArrayList<>(soundings);
-    more.add(sounding);
-    return new Development(cycles, more, adrift);
+    return new Development(cycles, soundings.plus(sounding), adrift);
   }
 
   Development adrift(String entry) {
-    List<String> more = new ArrayList<>(adrift);
-    more.add(entry);
-    return new Development(cycles, soundings, more);
+    return new Development(cycles, soundings, adrift.plus(entry));
   }
 
   boolean isBegun() {

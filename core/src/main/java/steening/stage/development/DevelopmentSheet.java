@@ -2,7 +2,9 @@ package steening.stage.development;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import steening.bore.Settling;
 import steening.finding.Expectation;
 import steening.language.Phrase;
@@ -63,10 +65,11 @@ final class DevelopmentSheet {
   }
 
   private static List<List<Shown>> rows(Development development, List<CycleCapacity> capacities) {
+    Map<String, Quantity> sizes = new TreeMap<>();
+    for (CycleCapacity capacity : capacities) sizes.put(capacity.cycle().entry(), capacity.size());
     List<List<Shown>> rows = new ArrayList<>();
     for (Development.Cycle cycle : development.cycles()) {
-      Optional<Quantity> capacity =
-          capacities.stream().filter(c -> c.cycle().entry().equals(cycle.entry())).map(CycleCapacity::size).findFirst();
+      Optional<Quantity> capacity = Optional.ofNullable(sizes.get(cycle.entry()));
       boolean sand = cycle.settled().isPresent() && cycle.water().coherent() > 0;
       rows.add(List.of(
           cycle.method().map(m -> (Shown) m.label()).orElse(Phrase.same("–")),

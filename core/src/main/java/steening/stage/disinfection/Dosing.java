@@ -1,8 +1,8 @@
 package steening.stage.disinfection;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.field.ChoiceField;
 import steening.journal.Moment;
 import steening.language.Phrase;
@@ -13,12 +13,8 @@ import steening.quantity.Scale;
 import steening.well.Part;
 
 /** The chlorine that was put into a well, in order of time. */
-record Dosing(List<Dose> doses) {
-  static final Part<Dosing> PART = Part.ofHole("dosing", new Dosing(List.of()));
-
-  Dosing {
-    doses = List.copyOf(doses);
-  }
+record Dosing(PVector<Dose> doses) {
+  static final Part<Dosing> PART = Part.ofHole("dosing", new Dosing(TreePVector.empty()));
 
   /**
    * One dose.
@@ -55,9 +51,7 @@ record Dosing(List<Dose> doses) {
   }
 
   Dosing with(Dose dose) {
-    List<Dose> more = new ArrayList<>(doses);
-    more.add(dose);
-    return new Dosing(more);
+    return new Dosing(doses.plus(dose));
   }
 
   Optional<Dose> last() {

@@ -1,8 +1,8 @@
 package steening.stage.drilling;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.bore.Reach;
 import steening.journal.Moment;
 import steening.quantity.Density;
@@ -24,18 +24,12 @@ import steening.well.Part;
  * @param upsideDown hole and log entries whose lower end is not below the upper one: kept, and asked about
  */
 public record Drilling(
-    Optional<Rig> rig, List<Rod> rods, List<Stretch> stretches, List<Mud> muds, List<Cuttings> cuttings,
-    List<UpsideDown> upsideDown) {
+    Optional<Rig> rig, PVector<Rod> rods, PVector<Stretch> stretches, PVector<Mud> muds, PVector<Cuttings> cuttings,
+    PVector<UpsideDown> upsideDown) {
   public static final Part<Drilling> PART =
-      Part.ofHole("drilling", new Drilling(Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of()));
-
-  public Drilling {
-    rods = List.copyOf(rods);
-    stretches = List.copyOf(stretches);
-    muds = List.copyOf(muds);
-    cuttings = List.copyOf(cuttings);
-    upsideDown = List.copyOf(upsideDown);
-  }
+      Part.ofHole("drilling", new Drilling(
+          Optional.empty(), TreePVector.empty(), TreePVector.empty(), TreePVector.empty(), TreePVector.empty(),
+          TreePVector.empty()));
 
   /**
    * Bit, rods and pump.
@@ -92,23 +86,23 @@ public record Drilling(
   }
 
   public Drilling with(Rod rod) {
-    return new Drilling(rig, and(rods, rod), stretches, muds, cuttings, upsideDown);
+    return new Drilling(rig, rods.plus(rod), stretches, muds, cuttings, upsideDown);
   }
 
   public Drilling with(Stretch stretch) {
-    return new Drilling(rig, rods, and(stretches, stretch), muds, cuttings, upsideDown);
+    return new Drilling(rig, rods, stretches.plus(stretch), muds, cuttings, upsideDown);
   }
 
   public Drilling with(Mud mud) {
-    return new Drilling(rig, rods, stretches, and(muds, mud), cuttings, upsideDown);
+    return new Drilling(rig, rods, stretches, muds.plus(mud), cuttings, upsideDown);
   }
 
   public Drilling with(Cuttings caught) {
-    return new Drilling(rig, rods, stretches, muds, and(cuttings, caught), upsideDown);
+    return new Drilling(rig, rods, stretches, muds, cuttings.plus(caught), upsideDown);
   }
 
   public Drilling with(UpsideDown mistake) {
-    return new Drilling(rig, rods, stretches, muds, cuttings, and(upsideDown, mistake));
+    return new Drilling(rig, rods, stretches, muds, cuttings, upsideDown.plus(mistake));
   }
 
   /** How deep the rods went. */
@@ -119,11 +113,5 @@ public record Drilling(
   /** The stretch entered last; there is one whenever there is a hole. */
   public Stretch lastStretch() {
     return stretches.get(stretches.size() - 1);
-  }
-
-  private static <T> List<T> and(List<T> list, T one) {
-    List<T> more = new ArrayList<>(list);
-    more.add(one);
-    return more;
   }
 }

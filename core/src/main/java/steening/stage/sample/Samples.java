@@ -1,9 +1,10 @@
 package steening.stage.sample;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.well.Part;
 
 /**
@@ -11,31 +12,20 @@ import steening.well.Part;
  *
  * @param unmatched ids of receipts and results of which no bottle is known
  */
-record Samples(List<Sample> bottles, List<String> unmatched) {
-  static final Part<Samples> PART = Part.ofHole("samples", new Samples(List.of(), List.of()));
-
-  Samples {
-    bottles = List.copyOf(bottles);
-    unmatched = List.copyOf(unmatched);
-  }
+record Samples(PVector<Sample> bottles, PVector<String> unmatched) {
+  static final Part<Samples> PART = Part.ofHole("samples", new Samples(TreePVector.empty(), TreePVector.empty()));
 
   Samples with(Sample sample) {
-    List<Sample> more = new ArrayList<>(bottles);
-    more.add(sample);
-    return new Samples(more, unmatched);
+    return new Samples(bottles.plus(sample), unmatched);
   }
 
   /** The bottle of that number, or the last one, changed; an entry that names no bottle we know is kept aside. */
   Samples changing(Optional<String> bottle, String entry, UnaryOperator<Sample> change) {
-    List<Sample> all = new ArrayList<>(bottles);
-    for (int i = all.size() - 1; i >= 0; i--) {
-      if (bottle.isPresent() && !bottle.get().equals(all.get(i).bottle())) continue;
-      all.set(i, change.apply(all.get(i)));
-      return new Samples(all, unmatched);
+    for (int i = bottles.size() - 1; i >= 0; i--) {
+      if (bottle.isPresent() && !bottle.get().equals(bottles.get(i).bottle())) continue;
+      return new Samples(bottles.with(i, change.apply(bottles.get(i))), unmatched);
     }
-    List<String> more = new ArrayList<>(unmatched);
-    more.add(entry);
-    return new Samples(bottles, more);
+    return new Samples(bottles, unmatched.plus(entry));
   }
 
   Optional<Sample> last() {

@@ -1,8 +1,9 @@
 package steening.stage.test;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.pcollections.PVector;
+import org.pcollections.TreePVector;
 import steening.field.QuantityField;
 import steening.journal.Entry;
 import steening.journal.Moment;
@@ -19,14 +20,9 @@ import steening.well.Part;
  * @param rate the rate as it was typed
  * @param starts entries that started the pump; a second start begins the test again
  */
-record LevelReadings(List<LevelReading> all, Optional<Notation.Typed> rate, List<String> starts) {
+record LevelReadings(PVector<LevelReading> all, Optional<Notation.Typed> rate, PVector<String> starts) {
   static final Part<LevelReadings> PART =
-      Part.ofHole("level-readings", new LevelReadings(List.of(), Optional.empty(), List.of()));
-
-  LevelReadings {
-    all = List.copyOf(all);
-    starts = List.copyOf(starts);
-  }
+      Part.ofHole("level-readings", new LevelReadings(TreePVector.empty(), Optional.empty(), TreePVector.empty()));
 
   /** What the well was doing. */
   enum Sort {
@@ -59,17 +55,13 @@ record LevelReadings(List<LevelReading> all, Optional<Notation.Typed> rate, List
   }
 
   LevelReadings with(LevelReading reading) {
-    List<LevelReading> more = new ArrayList<>(all);
-    more.add(reading);
-    return new LevelReadings(more, rate, starts);
+    return new LevelReadings(all.plus(reading), rate, starts);
   }
 
   /** The pump is started: the levels of an earlier run no longer count. */
   LevelReadings started(Optional<Notation.Typed> rate, String entry) {
-    List<String> more = new ArrayList<>(starts);
-    more.add(entry);
     boolean again = !starts.isEmpty();
-    return new LevelReadings(again ? of(Sort.AT_REST) : all, rate, more);
+    return new LevelReadings(again ? TreePVector.from(of(Sort.AT_REST)) : all, rate, starts.plus(entry));
   }
 
   List<LevelReading> of(Sort sort) {

@@ -56,7 +56,11 @@ final class TestFold {
   private static Well pumping(Well well, LevelReadings.LevelReading read) {
     Well noted = noted(well, read);
     if (read.depth().isEmpty()) return noted;
-    return deepest(noted.with(PumpingTest.PART, noted.get(PumpingTest.PART).read(reading(read))));
+    Well with = noted.with(PumpingTest.PART, noted.get(PumpingTest.PART).read(reading(read)));
+    Optional<FlowRate> rate = with.get(PumpingTest.PART).rate();
+    Levels levels = with.get(Levels.PART);
+    boolean deeper = levels.pumping().map(known -> read.depth().get().isMoreThan(known.depth())).orElse(true);
+    return rate.isPresent() && deeper ? with.with(Levels.PART, levels.pumping(level(read, rate.get()))) : with;
   }
 
   private static Well recovering(Well well, LevelReadings.LevelReading read) {
@@ -76,10 +80,11 @@ final class TestFold {
     if (rate.isEmpty() || placed.isEmpty()) return well.with(Levels.PART, levels);
     LevelReadings.LevelReading deepest =
         placed.stream().max((a, b) -> a.depth().get().compareTo(b.depth().get())).get();
-    return well.with(
-        Levels.PART,
-        levels.pumping(new Levels.Level(
-            deepest.depth().get(), deepest.from(), rate.get(), deepest.at(), deepest.entry())));
+    return well.with(Levels.PART, levels.pumping(level(deepest, rate.get())));
+  }
+
+  private static Levels.Level level(LevelReadings.LevelReading read, FlowRate rate) {
+    return new Levels.Level(read.depth().orElseThrow(), read.from(), rate, read.at(), read.entry());
   }
 
   private static PumpingTest.Reading reading(LevelReadings.LevelReading read) {
