@@ -52,7 +52,7 @@ public enum Unit {
   METRE_PER_DAY(Dimension.HYDRAULIC_CONDUCTIVITY, "m/d", 1.0 / 86400, 2),
   GALLON_PER_DAY_PER_SQUARE_FOOT(
       Dimension.HYDRAULIC_CONDUCTIVITY, "gpd/ft2", 0.003785411784 / 86400 / (0.3048 * 0.3048), 0, "gpd/ft²"),
-  SECOND(Dimension.TIME, "s", 1, 0, "sec"),
+  SECOND(Dimension.TIME, "s", 1, 1, "sec"),
   MINUTE(Dimension.TIME, "min", 60, 1, "minutes"),
   HOUR(Dimension.TIME, "h", 3600, 1, "hr", "hours"),
   DAY(Dimension.TIME, "d", 86400, 1, "days", "día", "días"),

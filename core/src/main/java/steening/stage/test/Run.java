@@ -8,6 +8,7 @@ import steening.quantity.FlowRate;
 import steening.quantity.Length;
 import steening.stage.test.LevelReadings.LevelReading;
 import steening.stage.test.LevelReadings.Sort;
+import steening.stage.test.gauge.MeasuredRates;
 import steening.well.PumpingTest;
 import steening.well.Well;
 
@@ -15,6 +16,7 @@ import steening.well.Well;
  * One run of the pump: every level beside the level at rest before it.
  *
  * @param rest the last level at rest before the pump was started
+ * @param rate what was said at the start, or else the mean of what was measured
  * @param pumping in order of elapsed time; none where there is no level at rest
  * @param recovery likewise, time since the stop
  */
@@ -30,7 +32,7 @@ record Run(
     Optional<LevelReading> rest = rest(readings.of(Sort.AT_REST), test.started());
     return new Run(
         rest,
-        test.rate().filter(r -> r.cubicMetresPerSecond() > 0),
+        test.rate().filter(r -> r.cubicMetresPerSecond() > 0).or(() -> MeasuredRates.mean(well)),
         drawdowns(readings.of(Sort.PUMPING), rest),
         drawdowns(readings.of(Sort.RECOVERY), rest));
   }

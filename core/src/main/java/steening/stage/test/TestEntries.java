@@ -5,6 +5,7 @@ import steening.field.Kind;
 import steening.field.QuantityField;
 import steening.language.Phrase;
 import steening.quantity.Scale;
+import steening.stage.test.gauge.RateEntry;
 import steening.well.DepthFrom;
 import steening.well.Plan;
 
@@ -43,7 +44,7 @@ final class TestEntries {
       "recovery-level", Phrase.of("Recovery level", "Nivel de recuperación"), SINCE_STOP, LEVEL, DepthFrom.FIELD)
       .carrying(DepthFrom.FIELD);
 
-  static final List<Kind> ALL = List.of(STATIC_LEVEL, START, PUMPING_LEVEL, STOP, RECOVERY_LEVEL);
+  static final List<Kind> ALL = List.of(STATIC_LEVEL, START, PUMPING_LEVEL, RateEntry.KIND, STOP, RECOVERY_LEVEL);
 
   private TestEntries() {}
 

@@ -6,6 +6,7 @@ import steening.journal.Entry;
 import steening.quantity.FlowRate;
 import steening.quantity.Notation;
 import steening.quantity.Unit;
+import steening.stage.test.gauge.RateEntry;
 import steening.well.CasingString;
 import steening.well.Levels;
 import steening.well.PumpingTest;
@@ -24,6 +25,7 @@ final class TestFold {
       case "pumping-start" -> started(well, entry);
       case "pumping-level" -> pumping(well, read(LevelReadings.Sort.PUMPING, entry, string));
       case "pumping-stop" -> well.with(PumpingTest.PART, well.get(PumpingTest.PART).stopped(entry.happenedAt()));
+      case "rate-measured" -> RateEntry.with(well, entry);
       default -> recovering(well, read(LevelReadings.Sort.RECOVERY, entry, string));
     };
   }

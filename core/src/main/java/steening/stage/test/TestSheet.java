@@ -14,6 +14,7 @@ import steening.reckoning.Answer;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
 import steening.stage.test.LevelReadings.LevelReading;
+import steening.stage.test.gauge.MeasuredRates;
 import steening.well.Well;
 
 /** The figures, the readings and the chart of a test. */
@@ -29,7 +30,7 @@ final class TestSheet {
           TestWords.depth(run.rest().get().depth().orElseThrow()));
     }
     if (run.rate().isPresent()) sheet = sheet.line(TestEntries.RATE.label(), new Figure(run.rate().get(), Scale.FLOW));
-    sheet = figures(sheet, reckoned);
+    sheet = figures(MeasuredRates.on(sheet, well), reckoned);
     Optional<Outcome> line = reckoned.line();
     double from = reckoned.firstTrue();
     sheet = pumping(sheet, run, line, from);

@@ -19,6 +19,13 @@ import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.stage.test.curve.LeakyTest;
 import steening.stage.test.curve.TheisTest;
+import steening.stage.test.gauge.BucketRate;
+import steening.stage.test.gauge.MeterRate;
+import steening.stage.test.gauge.OrificeRate;
+import steening.stage.test.gauge.PipeJet;
+import steening.stage.test.gauge.RateFindings;
+import steening.stage.test.gauge.RectangularWeir;
+import steening.stage.test.gauge.VNotchWeir;
 import steening.well.Levels;
 import steening.well.Plan;
 import steening.well.PumpingTest;
@@ -49,7 +56,9 @@ public final class TestStage implements Stage {
   public List<Reckoning> reckonings() {
     return List.of(
         ConstantRateTest.RECKONING, SpecificCapacity.RECKONING, CasingStorageTime.RECKONING,
-        LongTermDrawdown.RECKONING, RecoveryTest.RECKONING, TheisTest.RECKONING, LeakyTest.RECKONING);
+        LongTermDrawdown.RECKONING, RecoveryTest.RECKONING, TheisTest.RECKONING, LeakyTest.RECKONING,
+        BucketRate.RECKONING, VNotchWeir.RECKONING, RectangularWeir.RECKONING, OrificeRate.RECKONING,
+        PipeJet.RECKONING, MeterRate.RECKONING);
   }
 
   @Override
@@ -76,6 +85,7 @@ public final class TestStage implements Stage {
   public List<Finding> findings(Well well) {
     List<Finding> findings = new ArrayList<>(LevelFindings.of(well));
     findings.addAll(CourseFindings.of(well));
+    findings.addAll(RateFindings.of(well));
     findings.addAll(YieldFindings.of(well));
     return findings;
   }
