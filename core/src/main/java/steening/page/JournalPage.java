@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import steening.field.ChoiceField;
 import steening.field.Kind;
 import steening.job.Job;
 import steening.job.Stages;
@@ -111,12 +112,21 @@ final class JournalPage {
         span(state(visit, job, entry)).withClass("state")));
     parts.add(p(each(
         entry.body().values().entrySet(),
-        value -> span(fieldName(entry, value.getKey(), visit) + ": " + value.getValue()).withClass("value"))));
+        value -> span(fieldName(entry, value.getKey(), visit) + ": " + said(entry, value.getKey(), visit))
+            .withClass("value"))));
     if (!entry.isWithdrawal() && job.journal().replacementsOf(entry).isEmpty()) {
       parts.add(a(visit.say(Words.CORRECT)).withHref("/well/" + job.well().id() + "/entry/" + entry.id()));
     }
     boolean replaced = !job.journal().replacementsOf(entry).isEmpty();
     return div(parts.toArray(DomContent[]::new)).withClass(replaced ? "entry-line replaced" : "entry-line");
+  }
+
+  /** What was typed; a choice by its name and not by its code. */
+  private static String said(Entry entry, String field, Visit visit) {
+    return Stages.kind(entry.kind()).flatMap(k -> k.field(field))
+        .flatMap(f -> f instanceof ChoiceField choice ? choice.in(entry.body()) : Optional.empty())
+        .map(option -> visit.say(option.label()))
+        .orElseGet(() -> entry.body().text(field).orElse(""));
   }
 
   private static String fieldName(Entry entry, String field, Visit visit) {
