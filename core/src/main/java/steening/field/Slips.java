@@ -42,6 +42,9 @@ final class Slips {
       boolean fits = other.dimension() == scale.dimension() && other != Scale.SLOT && other != Scale.FAR;
       if (fits) units.addAll(List.of(other.us(), other.metric()));
     }
+    // Labels of chlorine and papers of laboratories count in millionths as well.
+    if (scale == Scale.SHARE) units.add(Unit.PART_PER_MILLION);
+    if (scale == Scale.TRACE) units.add(Unit.MICROGRAM_PER_LITRE);
     return units.stream().distinct().toList();
   }
 }

@@ -31,9 +31,13 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
   public String number(Reader reader) {
     Unit unit = scale.of(reader);
     if (unit == Unit.ONE) return Decimal.significant(quantity.in(unit), 4);
-    if (scale == Scale.GRAIN || scale == Scale.CONDUCTIVITY) return Decimal.significant(quantity.in(unit), 3);
+    if (isReadByFigures()) return Decimal.significant(quantity.in(unit), 3);
     if (scale == Scale.SLOT) return fixed(unit, SLOT_DECIMALS);
     return scale == Scale.DIAMETER && unit == Unit.INCH ? inches() : fixed(unit, unit.decimals());
+  }
+
+  private boolean isReadByFigures() {
+    return scale == Scale.GRAIN || scale == Scale.CONDUCTIVITY || scale == Scale.TRACE;
   }
 
   private boolean isMoney() {

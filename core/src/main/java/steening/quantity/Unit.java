@@ -59,7 +59,10 @@ public enum Unit {
   FAHRENHEIT(Dimension.TEMPERATURE, "°F", 5.0 / 9, 0, "F", "degF"),
   CELSIUS(Dimension.TEMPERATURE, "°C", 1, 1, "C", "degC"),
   MILLIGRAM_PER_LITRE(Dimension.CONCENTRATION, "mg/L", 0.001, 1, "ppm"),
+  MICROGRAM_PER_LITRE(Dimension.CONCENTRATION, "ug/L", 0.000001, 1, "µg/L", "μg/L", "mcg/L", "ppb"),
   GRAM_PER_LITRE(Dimension.CONCENTRATION, "g/L", 1, 1),
+  /** Of hardness: a grain is 64.79891 mg by definition. */
+  GRAIN_PER_GALLON(Dimension.CONCENTRATION, "gpg", 0.00006479891 / 0.003785411784, 1, "grains", "granos"),
   GALLON_PER_DAY_PER_FOOT(Dimension.TRANSMISSIVITY, "gpd/ft", 0.003785411784 / 86400 / 0.3048, 0),
   SQUARE_FOOT_PER_DAY(Dimension.TRANSMISSIVITY, "ft2/d", 0.3048 * 0.3048 / 86400, 1, "ft²/d"),
   SQUARE_METRE_PER_DAY(Dimension.TRANSMISSIVITY, "m2/d", 1.0 / 86400, 1, "m²/d"),
@@ -83,6 +86,7 @@ public enum Unit {
   DOLLAR(Dimension.MONEY, "$", 1, 0, "dollars", "pesos"),
   DOLLAR_PER_FOOT(Dimension.MONEY_PER_LENGTH, "$/ft", 1 / 0.3048, 2),
   DOLLAR_PER_METRE(Dimension.MONEY_PER_LENGTH, "$/m", 1, 2),
+  PART_PER_MILLION(Dimension.NUMBER, "ppm", 0.000001, 0),
   PERCENT(Dimension.NUMBER, "%", 0.01, 1, "percent", "por ciento"),
   ONE(Dimension.NUMBER, "", 1, 2);
 

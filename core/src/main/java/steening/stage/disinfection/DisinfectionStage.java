@@ -36,7 +36,8 @@ public final class DisinfectionStage implements Stage {
 
   @Override
   public List<Reckoning> reckonings() {
-    return List.of(DisinfectionDose.RECKONING, DryChlorineDose.RECKONING);
+    return List.of(
+        DisinfectionDose.RECKONING, DryChlorineDose.RECKONING, ChlorineAndPh.RECKONING, Dechlorination.RECKONING);
   }
 
   @Override

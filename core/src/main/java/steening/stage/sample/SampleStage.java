@@ -7,6 +7,7 @@ import steening.finding.Finding;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.language.Phrase;
+import steening.reckoning.Reckoning;
 import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
@@ -32,6 +33,11 @@ public final class SampleStage implements Stage {
   @Override
   public List<Kind> kinds() {
     return List.of(SampleEntries.SAMPLE, SampleEntries.RECEIVED, SampleEntries.RESULT);
+  }
+
+  @Override
+  public List<Reckoning> reckonings() {
+    return List.of(Hardness.RECKONING, LangelierIndex.RECKONING, ShareToRemove.RECKONING);
   }
 
   @Override
