@@ -35,11 +35,15 @@ final class Slips {
     return number.startsWith("-") ? number.substring(1) : "-" + number;
   }
 
-  /** The reader's own unit, the other system's, then the rest of those that crews read; slots for slots, miles for what is far. */
+  /**
+   * The reader's own unit, the other system's, then the rest of those that crews read; slots for slots, miles for what is far,
+   * cubic feet for air.
+   */
   private static List<Unit> units(Scale scale, Reader reader) {
     List<Unit> units = new ArrayList<>(List.of(scale.of(reader), scale.us(), scale.metric()));
     for (Scale other : Scale.values()) {
-      boolean fits = other.dimension() == scale.dimension() && other != Scale.SLOT && other != Scale.FAR;
+      boolean fits = other.dimension() == scale.dimension() && other != Scale.SLOT && other != Scale.FAR
+          && other != Scale.AIR_FLOW;
       if (fits) units.addAll(List.of(other.us(), other.metric()));
     }
     // Labels of chlorine and papers of laboratories count in millionths as well.

@@ -30,6 +30,7 @@ public enum Unit {
   GALLON_PER_MINUTE(Dimension.FLOW_RATE, "gpm", 0.003785411784 / 60, 1, "gal/min"),
   LITRE_PER_SECOND(Dimension.FLOW_RATE, "L/s", 0.001, 2),
   LITRE_PER_MINUTE(Dimension.FLOW_RATE, "L/min", 0.001 / 60, 1),
+  CUBIC_FOOT_PER_MINUTE(Dimension.FLOW_RATE, "cfm", 0.028316846592 / 60, 2, "ft3/min", "ft³/min"),
   CUBIC_METRE_PER_HOUR(Dimension.FLOW_RATE, "m3/h", 1.0 / 3600, 2, "m³/h"),
   CUBIC_METRE_PER_DAY(Dimension.FLOW_RATE, "m3/d", 1.0 / 86400, 1, "m³/d"),
   PSI(Dimension.PRESSURE, "psi", 0.45359237 * 9.80665 / (0.0254 * 0.0254), 1, "lb/in2", "lb/in²"),

@@ -46,6 +46,7 @@ class PublishedCasesTest {
       Map.entry("working-time", "nothing published was met; memory and common practice; held by hand"),
       Map.entry("grout-fall", "a share of a length; its limit is common practice; held by scenarios worked by hand"),
       Map.entry("chips-volume", "the same as pack-volume with another bag; held by scenarios worked by hand"),
+      Map.entry("sand-decay", "a decay fitted by least squares; held by readings made from a known one and by hand"),
       Map.entry("mud-make-up", "a dose times a volume; held by the barrel of test mud and scenarios worked by hand"),
       Map.entry(
           "casing-storage-time",

@@ -39,7 +39,7 @@ public final class DevelopmentStage implements Stage {
 
   @Override
   public List<Reckoning> reckonings() {
-    return List.of(SandContent.RECKONING);
+    return List.of(SandContent.RECKONING, WeighedSand.RECKONING, AirLift.RECKONING, SandDecay.RECKONING);
   }
 
   @Override

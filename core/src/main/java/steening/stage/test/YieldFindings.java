@@ -63,7 +63,8 @@ final class YieldFindings {
     if (typed.isPresent()) {
       double number = typed.get().quantity().in(typed.get().unit());
       for (Unit unit : Unit.values()) {
-        if (unit.dimension() != typed.get().unit().dimension()) continue;
+        boolean fits = unit.dimension() == typed.get().unit().dimension() && unit != Unit.CUBIC_FOOT_PER_MINUTE;
+        if (!fits) continue;
         double away = neighbours.distance(capacity(FlowRate.of(number, unit), drawdown)).map(Math::abs).orElse(least);
         if (away >= least) continue;
         likeliest = unit;
