@@ -82,6 +82,10 @@ public enum Unit {
   SQUARE_MILLIMETRE_PER_SECOND(Dimension.KINEMATIC_VISCOSITY, "mm2/s", 0.000001, 3, "mm²/s"),
   HORSEPOWER(Dimension.POWER, "hp", 550 * 0.3048 * 0.45359237 * 9.80665, 2),
   KILOWATT(Dimension.POWER, "kW", 1000, 2),
+  VOLT(Dimension.VOLTAGE, "V", 1, 1, "volts"),
+  AMPERE(Dimension.CURRENT, "A", 1, 1, "amps"),
+  OHM_PER_THOUSAND_FEET(Dimension.RESISTANCE_PER_LENGTH, "ohm/1000 ft", 1 / 304.8, 3),
+  OHM_PER_KILOMETRE(Dimension.RESISTANCE_PER_LENGTH, "ohm/km", 0.001, 3),
   DEGREE(Dimension.ANGLE, "°", 1, 5, "deg"),
   /** Of whatever country: dollars and pesos share the sign. */
   DOLLAR(Dimension.MONEY, "$", 1, 0, "dollars", "pesos"),

@@ -23,6 +23,7 @@ class PublishedCasesTest {
       Map.entry("hardness", "two weights of atoms; held by hand and by the published classes"),
       Map.entry("langelier-index", "held by a pool operators' sample problems in its own test"),
       Map.entry("share-to-remove", "a share; held by hand"),
+      Map.entry("operating-point", "a graph of handbooks, solved; held by a curve worked by hand"),
       Map.entry("circulation-loss", "a volume balance of the pit; held by a scenario worked by hand"),
       Map.entry("hole-fill", "geometry; held by a scenario worked by hand"),
       Map.entry("penetration-rate", "a definition; held by a scenario worked by hand"),

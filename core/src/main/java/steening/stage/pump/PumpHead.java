@@ -17,6 +17,7 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Reckoning;
 import steening.reckoning.Source;
 import steening.reckoning.Term;
+import steening.stage.pump.line.HazenWilliams;
 
 /**
  * What the pump has to lift: total dynamic head, and the power that takes.
@@ -43,9 +44,7 @@ final class PumpHead {
   static final QuantityField INSIDE = PumpEntries.PIPE_INSIDE;
   static final QuantityField LENGTH = PumpEntries.PIPE_LENGTH;
   static final QuantityField FITTINGS = PumpEntries.FITTINGS;
-  static final QuantityField SMOOTHNESS = QuantityField.of(
-          "smoothness", Scale.NUMBER, Phrase.of("C of Hazen and Williams", "C de Hazen y Williams"), "140", "140")
-      .between("40", "160").usually("90", "155").optional();
+  static final QuantityField SMOOTHNESS = HazenWilliams.SMOOTHNESS;
   static final QuantityField EFFICIENCY = QuantityField.of(
           "efficiency", Scale.SHARE, Phrase.of("efficiency of the pump", "eficiencia de la bomba"), "55 %", "55 %")
       .between("5 %", "95 %").usually("25 %", "85 %").optional();
@@ -82,15 +81,6 @@ final class PumpHead {
 
   /** Weight of water in N/m³: 999.0 kg/m³ at 60 °F (handbook, from memory) under standard gravity. */
   private static final double WATER_WEIGHT = 999.0 * 9.80665;
-
-  /** V = 0.849 C R^0.63 S^0.54, solved for the slope S: rounded exponents would cost 0.2 %. */
-  private static final double HAZEN_WILLIAMS = 10.67;
-
-  private static final double FLOW_POWER = 1 / 0.54;
-  private static final double DIAMETER_POWER = 2.63 / 0.54;
-
-  /** Plastic pipe with some years on it: 140 of the 150 that tables give for new pipe (common practice, no source). */
-  private static final Quantity PLASTIC = new Measure(Dimension.NUMBER, 140);
 
   /** Of a small submersible pump (common practice, no source). */
   private static final Quantity SMALL_PUMP = new Measure(Dimension.NUMBER, 0.55);
@@ -131,10 +121,8 @@ final class PumpHead {
     if (inputs.find(INSIDE).isEmpty() || inputs.find(LENGTH).isEmpty()) return Optional.empty();
     Term length = inputs.given("l", LENGTH);
     if (inputs.find(FITTINGS).isPresent()) length = length.plus(inputs.given("e", FITTINGS));
-    Term flow = inputs.given("Q", RATE).over(inputs.given("C", SMOOTHNESS, PLASTIC)).power(FLOW_POWER);
-    Term friction = Coefficient.giving(Scale.DEPTH, HAZEN_WILLIAMS)
-        .of(Scale.FLOW, FLOW_POWER).of(Scale.DIAMETER, -DIAMETER_POWER).of(Scale.DEPTH).term()
-        .times(flow).over(inputs.given("d", INSIDE).power(DIAMETER_POWER)).times(length);
+    Term smoothness = inputs.given("C", SMOOTHNESS, HazenWilliams.PLASTIC);
+    Term friction = HazenWilliams.friction(inputs.given("Q", RATE), smoothness, inputs.given("d", INSIDE), length);
     return Optional.of(friction.named("f", FRICTION.label(), Scale.DEPTH));
   }
 }

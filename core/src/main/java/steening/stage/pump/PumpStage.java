@@ -15,6 +15,14 @@ import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.stage.pump.demand.HouseholdDemand;
+import steening.stage.pump.demand.LowYieldStorage;
+import steening.stage.pump.line.FittingLength;
+import steening.stage.pump.line.OperatingPoint;
+import steening.stage.pump.line.PipeFriction;
+import steening.stage.pump.motor.CableDrop;
+import steening.stage.pump.motor.CableLength;
+import steening.stage.pump.motor.MotorCooling;
 import steening.well.Plan;
 import steening.well.PumpSet;
 import steening.well.Well;
@@ -40,7 +48,10 @@ public final class PumpStage implements Stage {
 
   @Override
   public List<Reckoning> reckonings() {
-    return List.of(PumpHead.RECKONING, PressureTank.RECKONING);
+    return List.of(
+        PumpHead.RECKONING, PressureTank.RECKONING, OperatingPoint.RECKONING, PipeFriction.RECKONING,
+        FittingLength.RECKONING, MotorCooling.RECKONING, CableDrop.RECKONING, CableLength.RECKONING,
+        HouseholdDemand.RECKONING, LowYieldStorage.RECKONING);
   }
 
   @Override

@@ -1,0 +1,2 @@
+/** The pump's motor: its cooling and its cable. */
+package steening.stage.pump.motor;
