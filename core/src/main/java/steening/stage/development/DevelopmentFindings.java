@@ -30,6 +30,7 @@ final class DevelopmentFindings {
     SetFindings.of(well).ifPresent(findings::add);
     CureFindings.of(well).ifPresent(findings::add);
     sand(well).ifPresent(findings::add);
+    SandFinding.of(well).ifPresent(findings::add);
     SettledFinding.of(well).ifPresent(findings::add);
     rising(well).ifPresent(findings::add);
     atScreen(well).ifPresent(findings::add);

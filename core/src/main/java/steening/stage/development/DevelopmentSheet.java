@@ -53,7 +53,23 @@ final class DevelopmentSheet {
           Phrase.of("pack went down by", "el filtro bajó"),
           new Figure(settling.get().fallen().max(Length.ZERO), Scale.DEPTH));
     }
-    return sheet.table(Phrase.of("Cycles", "Ciclos"), heads(), rows(development, capacities));
+    return charted(ruled(sheet, well), development)
+        .table(Phrase.of("Cycles", "Ciclos"), heads(), rows(development, capacities))
+        .table(Phrase.of("When to stop", "Cuándo parar"), StopRule.HEADS, StopRule.rows(StopRule.of(well)));
+  }
+
+  private static Sheet ruled(Sheet sheet, Well well) {
+    List<StopRule.Criterion> criteria = StopRule.of(well);
+    if (criteria.isEmpty()) return sheet;
+    return sheet.line(Phrase.of("enough developed?", "¿desarrollo suficiente?"), StopRule.said(criteria));
+  }
+
+  private static Sheet charted(Sheet sheet, Development development) {
+    Optional<SandCourse> course = SandCourse.of(development);
+    Sheet more = course.flatMap(SandChart::of).map(sheet::chart).orElse(sheet);
+    Optional<Outcome> decay = course.flatMap(SandCourse::decay);
+    if (decay.isEmpty()) return more;
+    return more.line(SandDecay.RECKONING.title(), decay.get().words().get(SandDecay.FOUND.name()), decay.get());
   }
 
   private static List<Phrase> heads() {
@@ -123,6 +139,7 @@ final class DevelopmentSheet {
           Phrase.of("the same once it has settled, no deeper than", "lo mismo ya asentado, no más abajo que"),
           o.figure(Settling.TOP_MOST.name()), Optional.empty(), o)));
     }
+    SandCourse.of(development).flatMap(SandCourse::next).ifPresent(expectations::add);
     return expectations;
   }
 }

@@ -40,6 +40,11 @@ final class SandCurve {
     return most * (floor + Elementary.exp(height - LN_2 * halvings));
   }
 
+  /** Sand in mg/L, so many minutes after the first reading. */
+  double after(double minutes) {
+    return value(minutes, fitted.parameter(0), fitted.parameter(1), fitted.parameter(2));
+  }
+
   /** A half-life within what the readings could show: no longer than three times the time they span. */
   boolean isFalling() {
     return fitted.isSettled() && fitted.parameter(2) < Elementary.ln(3);
@@ -62,10 +67,5 @@ final class SandCurve {
 
   double floorError() {
     return most * fitted.standardError(0);
-  }
-
-  /** What the decay begins with, over the floor, in mg/L. */
-  double height() {
-    return most * Elementary.exp(fitted.parameter(1));
   }
 }

@@ -68,6 +68,9 @@ public final class SandDecay {
               "Sin otro límite, 5 mg/L para una casa (de memoria).")),
       SandDecay::reckon);
 
+  /** So many standard errors the floor must be away from the limit (common practice, no source). */
+  private static final double SURE = 2;
+
   private SandDecay() {}
 
   private static Outcome reckon(Inputs inputs) {
@@ -86,8 +89,9 @@ public final class SandDecay {
     outcome = fitted(outcome, curve, series.size() == 3);
     if (down) return outcome.naming(FOUND.name(), DOWN);
     boolean told = curve.floorError() < Double.MAX_VALUE;
-    if (told && curve.floor() - curve.floorError() > limit) return outcome.naming(FOUND.name(), NOT_TIME);
-    if (!told || curve.floor() + curve.floorError() >= limit) {
+    double unsure = SURE * curve.floorError();
+    if (told && curve.floor() - unsure > limit) return outcome.naming(FOUND.name(), NOT_TIME);
+    if (!told || curve.floor() + unsure >= limit) {
       boolean stuck = curve.floor() > limit && halving.isLengthening();
       return outcome.naming(FOUND.name(), stuck ? NOT_TIME : OPEN);
     }
