@@ -32,8 +32,10 @@ public final class ChlorineAndPh {
           "temperature", Scale.TEMPERATURE, Phrase.of("water temperature", "temperatura del agua"), "55 °F", "13 °C")
       .between("32 °F", "95 °F").usually("36 °F", "86 °F").optional();
 
-  static final QuantityField CHLORINE = DisinfectionEntries.CHLORINE.named("free-chlorine")
-      .labelled("free chlorine in the water", "cloro libre en el agua").optional();
+  static final QuantityField CHLORINE = QuantityField.of(
+          "free-chlorine", Scale.CONCENTRATION, Phrase.of("free chlorine in the water", "cloro libre en el agua"),
+          "100 mg/L", "100 mg/L")
+      .between("0 mg/L", "20000 mg/L").usually("0 mg/L", "1000 mg/L").optional();
 
   static final Answer SHARE = new Answer(
       "acid-share", Phrase.of("share that is hypochlorous acid", "parte que es ácido hipocloroso"), Scale.SHARE);
@@ -49,7 +51,8 @@ public final class ChlorineAndPh {
       Phrase.of("Chlorine that works at this pH", "Cloro que actúa a este pH"),
       List.of(PH, TEMPERATURE, CHLORINE),
       List.of(SHARE, ACID),
-      Source.memory("Morris 1966, dissociation of hypochlorous acid.", "Morris 1966, disociación del ácido hipocloroso."),
+      Source.memory(
+          "Morris 1966, dissociation of hypochlorous acid.", "Morris 1966, disociación del ácido hipocloroso."),
       Cautions.and(
           Phrase.of(
               "From 32 to 95 °F and pH 5 up; without a temperature, 77 °F (25 °C) is taken.",

@@ -15,9 +15,9 @@ import steening.reckoning.Term;
 /**
  * What takes the chlorine out of water that is flushed from a well.
  *
- * <p>M = k c V, and M_s = 1.1 M to be sure; k weight of product to one of chlorine, c residual in mg/L, V water. Source:
- * Disinfection of Pipelines and Storage Facilities Field Guide, Table 7-2; the tenth more from a guidance manual (both
- * seen). Range: product as pure as its label; free chlorine. Accuracy: as good as the reading of the residual, which is
+ * <p>M = k c V, and M_s = 1.1 M to be sure; k weight of product to one of chlorine, c residual in mg/L, V water.
+ * Source: Disinfection of Pipelines and Storage Facilities Field Guide, Table 7-2; the tenth more from a guidance manual
+ * (both seen). Range: product as pure as its label; free chlorine. Accuracy: as good as the reading of the residual, which is
  * read again before the water runs off.
  */
 public final class Dechlorination {

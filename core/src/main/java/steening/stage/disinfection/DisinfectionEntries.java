@@ -47,8 +47,14 @@ final class DisinfectionEntries {
           "chlorine", Scale.CONCENTRATION, Phrase.of("chlorine residual", "cloro residual"), "0 mg/L", "0 mg/L")
       .between("0 mg/L", "20000 mg/L").usually("0 mg/L", "300 mg/L");
 
+  /** Of the water in the well, read after the chlorine was mixed in. */
+  static final QuantityField PH =
+      ChlorineAndPh.PH.labelled("pH after mixing", "pH después de mezclar").optional();
+
   static final Kind DISINFECTION = Kind.of(
-      "disinfection", Phrase.of("Disinfection", "Desinfección"), PRODUCT, STRENGTH, AMOUNT, WEIGHT, TARGET, CONTACT);
+          "disinfection", Phrase.of("Disinfection", "Desinfección"), PRODUCT, STRENGTH, AMOUNT, WEIGHT, TARGET, CONTACT,
+          PH)
+      .seldom(PH);
 
   static final Kind RESIDUAL = Kind.of("residual", Phrase.of("Chlorine residual", "Cloro residual"), CHLORINE);
 

@@ -36,6 +36,7 @@ final class DisinfectionFindings {
     concentration(well, dose).ifPresent(findings::add);
     unchecked(well, dose).ifPresent(findings::add);
     contact(dose).ifPresent(findings::add);
+    PhFindings.of(dose).ifPresent(findings::add);
     usedUp(well, dose).ifPresent(findings::add);
     return findings;
   }

@@ -34,6 +34,7 @@ final class DisinfectionSheet {
       sheet = sheet.line(DisinfectionEntries.CHLORINE.label(), new Figure(left.get().chlorine(), Scale.CONCENTRATION));
     }
     if (dose.isEmpty()) sheet = doses(sheet, water);
+    sheet = LettingOff.added(sheet, well);
     // As long as chlorine is to go in or is in the well.
     return dose.isEmpty() || left.isEmpty() ? sheet.cautioning(Cautions.ALL) : sheet;
   }

@@ -55,6 +55,7 @@ public final class DisinfectionStage implements Stage {
         DisinfectionEntries.WEIGHT.in(body),
         DisinfectionEntries.TARGET.in(body).orElseThrow(),
         DisinfectionEntries.CONTACT.in(body).orElseThrow(),
+        DisinfectionEntries.PH.in(body),
         entry.happenedAt(),
         entry.id());
     return well

@@ -23,6 +23,7 @@ record Dosing(PVector<Dose> doses) {
    * @param amount of bleach; absent for a dry product
    * @param weight of a dry product; absent for bleach
    * @param contact how long it is to stay
+   * @param ph of the water after mixing, where it was read
    */
   record Dose(
       ChoiceField.Option product,
@@ -31,6 +32,7 @@ record Dosing(PVector<Dose> doses) {
       Optional<Quantity> weight,
       Quantity target,
       Quantity contact,
+      Optional<Quantity> ph,
       Moment at,
       String entry) {
 

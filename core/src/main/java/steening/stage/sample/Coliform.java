@@ -1,7 +1,6 @@
 package steening.stage.sample;
 
 import java.util.List;
-import java.util.Optional;
 import steening.finding.Finding;
 import steening.finding.Weight;
 import steening.language.Phrase;
@@ -10,6 +9,7 @@ import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
+import steening.well.Residual;
 
 /**
  * What a failed test for coliform bacteria leads to: disinfect once more; after a second failure look for the opening
@@ -21,18 +21,38 @@ import steening.quantity.Unit;
 final class Coliform {
   private static final Quantity A_DAY = Measure.of(24, Unit.HOUR);
 
+  private static final Phrase SECOND_BOTTLE = Phrase.of(
+      "Chlorine went in again since: let it stand, flush to zero residual, fill the second bottle.",
+      "Ya se volvió a clorar: deje actuar, enjuague hasta cloro cero y llene el segundo frasco.");
+
   private Coliform() {}
 
-  static Optional<Finding> finding(Samples samples) {
+  static List<Finding> findings(Samples samples, Residual residual) {
     List<Sample> tested = samples.bottles().stream().filter(s -> s.result().isPresent()).toList();
     long failures = tested.stream().filter(Coliform::failed).count();
-    if (failures == 0) return Optional.empty();
+    if (failures == 0) return List.of();
     Sample last = tested.get(tested.size() - 1);
-    if (failed(last)) return Optional.of(present(last, failures));
-    return goodOnes(tested) ? Optional.empty() : Optional.of(again(last));
+    if (!failed(last)) return goodOnes(tested) ? List.of() : List.of(again(last));
+    boolean dosedSince = residual.dosed().filter(d -> d.isAfter(last.taken())).isPresent();
+    Finding present = present(last, failures, dosedSince);
+    return failures > 1 && dosedSince ? List.of(present, onceMore(last, failures)) : List.of(present);
   }
 
-  private static Finding present(Sample sample, long failures) {
+  private static Finding onceMore(Sample sample, long failures) {
+    return Finding.of("sample.dosed-again", Weight.LOOK, SampleStage.NAME, Phrase.of(
+            "Chlorine went in again after {0} failed bottles; after a failure it is dosed again once.",
+            "Se volvió a clorar tras {0} frascos fallidos; tras una falla se vuelve a dosificar una sola vez.",
+            Long.toString(failures)))
+        .because(Phrase.of(
+            "Chlorine hides an opening for some days and does not close it.",
+            "El cloro oculta una entrada por unos días y no la cierra."))
+        .so(Phrase.of(
+            "Find the opening first; a good bottle now says little until one weeks later is good too.",
+            "Busque primero la entrada; un frasco bueno ahora dice poco hasta que otro, semanas después, lo sea."))
+        .from(List.of(sample.result().get().entry()));
+  }
+
+  private static Finding present(Sample sample, long failures, boolean dosedSince) {
     Finding finding = Finding.of("sample.coliform", Weight.STOP, SampleStage.NAME, Phrase.of(
             "Coliform bacteria present in bottle {0}, absent wanted. Not to drink unless boiled.",
             "Coliformes presentes en el frasco {0}; deben estar ausentes. No beber sin hervir.", sample.bottle()))
@@ -42,7 +62,7 @@ final class Coliform {
           .because(Phrase.of(
               "Dose, contact time, flushing, the bottle's handling, or an opening from the surface.",
               "Dosis, tiempo de contacto, enjuague, manejo del frasco, o una entrada desde la superficie."))
-          .so(Phrase.of(
+          .so(dosedSince ? SECOND_BOTTLE : Phrase.of(
               "Look at the cap and the seal, disinfect once more, flush to zero residual, sample again.",
               "Revise la tapa y el sello, desinfecte una vez más, enjuague hasta cloro cero y repita la muestra."));
     }
@@ -62,8 +82,8 @@ final class Coliform {
             "El frasco {0} salió bien tras una falla; otro bueno al menos {1} después lo asegura.",
             sample.bottle(), new Figure(A_DAY, Scale.HOURS)))
         .so(Phrase.of(
-            "Take another sample before the owner is told that all is well.",
-            "Tome otra muestra antes de decir al dueño que todo está bien."))
+            "Not to drink unless boiled before that. Take the other sample, then tell the owner.",
+            "Hasta entonces no beber sin hervir. Tome la otra muestra y después avise al dueño."))
         .from(List.of(sample.entry()));
   }
 

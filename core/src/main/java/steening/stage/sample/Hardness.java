@@ -19,22 +19,26 @@ import steening.reckoning.Term;
 /**
  * How hard water is.
  *
- * <p>H = 2.497 Ca + 4.118 Mg, all in mg/L, H as calcium carbonate; or H as the laboratory gives it. Source: the weights
- * of the atoms, as in Standard Methods 2340 B (memory); classes of the US Geological Survey, soft to 60, moderately hard
- * to 120, hard to 180 (seen as others give them). Range: fresh water, where calcium and magnesium make the hardness.
+ * <p>H = 2.497 Ca + 4.118 Mg, all in mg/L, H as calcium carbonate; or H as the laboratory gives it. Source: weights of
+ * the atoms, as in Standard Methods 2340 B (memory); classes of the US Geological Survey, soft to 60, moderately hard to
+ * 120, hard to 180 (seen as others give them). Range: fresh water, where calcium and magnesium make the hardness.
  * Accuracy: the laboratory's.
  */
 public final class Hardness {
   static final QuantityField CALCIUM = metal("calcium", Phrase.of("calcium", "calcio"), "48 mg/L", "500 mg/L");
   static final QuantityField MAGNESIUM = metal("magnesium", Phrase.of("magnesium", "magnesio"), "12 mg/L", "300 mg/L");
   static final QuantityField TOTAL = metal(
-      "hardness", Phrase.of("hardness as calcium carbonate", "dureza como carbonato de calcio"), "169 mg/L", "1500 mg/L");
+      "hardness", Phrase.of("hardness as calcium carbonate", "dureza como carbonato de calcio"), "169 mg/L",
+      "1500 mg/L");
 
   static final Answer HARDNESS = new Answer(
       "hardness", Phrase.of("hardness as calcium carbonate", "dureza como carbonato de calcio"), Scale.CONCENTRATION);
   static final Answer GRAINS = new Answer(
       "grains", Phrase.of("grains per gallon, for a softener", "granos por galón, para un suavizador"), Scale.NUMBER);
   static final Answer CLASS = Answer.word("class", Phrase.of("class", "clase"));
+
+  /** Weight of calcium carbonate to that of the calcium in it. */
+  static final double CARBONATE_TO_CALCIUM = 2.497;
 
   private static final double SOFT_TO = 60;
   private static final double MODERATE_TO = 120;
@@ -77,7 +81,7 @@ public final class Hardness {
       }
       return Term.number(1).times(inputs.given("H_g", TOTAL)).named("H", HARDNESS.label(), HARDNESS.scale());
     }
-    return inputs.given("Ca", CALCIUM).times(2.497).plus(inputs.given("Mg", MAGNESIUM).times(4.118))
+    return inputs.given("Ca", CALCIUM).times(CARBONATE_TO_CALCIUM).plus(inputs.given("Mg", MAGNESIUM).times(4.118))
         .named("H", HARDNESS.label(), HARDNESS.scale());
   }
 

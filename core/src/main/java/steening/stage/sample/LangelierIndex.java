@@ -59,7 +59,7 @@ public final class LangelierIndex {
               "pH de 6.5 a 9.5, sólidos disueltos hasta 1,000 mg/L. El pH se mide en el pozo: en el frasco cambia."),
           Phrase.of(
               "A tendency, no amounts. Water that takes up lime may also take up lead and copper from pipes.",
-              "Es una tendencia, no cantidades. El agua que disuelve sarro puede disolver plomo y cobre de las tuberías.")),
+              "Es una tendencia, no cantidades. Si disuelve sarro, puede disolver plomo y cobre de las tuberías.")),
       LangelierIndex::reckon);
 
   private LangelierIndex() {}

@@ -1,6 +1,7 @@
 package steening.stage.sample;
 
 import java.util.Optional;
+import steening.journal.Body;
 import steening.journal.Moment;
 import steening.quantity.Quantity;
 import steening.well.Residual;
@@ -26,8 +27,16 @@ record Sample(
   /** When the laboratory took it over. */
   record Receipt(Moment at, String entry) {}
 
-  /** What was found. */
-  record Result(boolean coliformPresent, Optional<Quantity> nitrate, Moment at, String entry) {}
+  /**
+   * What was found.
+   *
+   * @param found all of it, as the laboratory's paper was entered
+   */
+  record Result(boolean coliformPresent, Optional<Quantity> nitrate, Body found, Moment at, String entry) {
+    Optional<Quantity> amount(Constituent constituent) {
+      return constituent.field.in(found);
+    }
+  }
 
   Sample with(Receipt receipt) {
     return new Sample(bottle, laboratory, temperature, taken, residual, Optional.of(receipt), result, entry);

@@ -1,6 +1,9 @@
 package steening.stage.sample;
 
+import java.util.List;
+import java.util.stream.Stream;
 import steening.field.ChoiceField;
+import steening.field.Field;
 import steening.field.Kind;
 import steening.field.QuantityField;
 import steening.field.TextField;
@@ -33,8 +36,19 @@ final class SampleEntries {
           "nitrate", Scale.CONCENTRATION,
           Phrase.of("nitrate as nitrogen", "nitrato como nitrógeno"), "1.2 mg/L", "1.2 mg/L")
       .between("0 mg/L", "5000 mg/L").usually("0 mg/L", "40 mg/L").optional();
-  static final Kind RESULT =
-      Kind.of("sample-result", Phrase.of("Laboratory result", "Resultado del laboratorio"), COLIFORM, NITRATE, WHICH);
+
+  /** What a paper of the laboratory may list beside them. */
+  private static final List<Field> ALSO = Stream.concat(
+          Stream.of(Constituent.fields()),
+          Stream.of(
+              Hardness.CALCIUM, Hardness.MAGNESIUM, Hardness.TOTAL, LangelierIndex.ALKALINITY.optional(),
+              LangelierIndex.TEMPERATURE.optional()))
+      .toList();
+
+  static final Kind RESULT = Kind.of(
+          "sample-result", Phrase.of("Laboratory result", "Resultado del laboratorio"),
+          Stream.of(List.of(COLIFORM, NITRATE), ALSO, List.of(WHICH)).flatMap(List::stream).toArray(Field[]::new))
+      .seldom(ALSO.toArray(Field[]::new));
 
   private SampleEntries() {}
 }

@@ -12,6 +12,7 @@ import steening.quantity.Measure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
+import steening.well.Residual;
 
 /**
  * Whether a sample says anything about the well, and what it says. Bottles before the last are looked at only as far as
@@ -32,7 +33,7 @@ final class SampleFindings {
 
   private SampleFindings() {}
 
-  static List<Finding> of(Samples samples) {
+  static List<Finding> of(Samples samples, Residual residual) {
     List<Finding> findings = new ArrayList<>();
     if (!samples.unmatched().isEmpty()) findings.add(unmatched(samples));
     Optional<Sample> last = samples.last();
@@ -40,7 +41,8 @@ final class SampleFindings {
     Stream.of(chlorine(last.get()), onTheWay(last.get()), warm(last.get()), nitrate(samples))
         .flatMap(Optional::stream)
         .forEach(findings::add);
-    Coliform.finding(samples).ifPresent(findings::add);
+    findings.addAll(LimitFindings.of(samples));
+    findings.addAll(Coliform.findings(samples, residual));
     return findings;
   }
 

@@ -20,7 +20,7 @@ final class SampleSheet {
   private SampleSheet() {}
 
   static Sheet of(Samples samples) {
-    return Sheet.EMPTY.table(
+    Sheet bottles = Sheet.EMPTY.table(
         Phrase.of("Samples", "Muestras"),
         List.of(
             SampleEntries.BOTTLE.label(),
@@ -32,6 +32,7 @@ final class SampleSheet {
             SampleEntries.COLIFORM.label(),
             SampleEntries.NITRATE.label()),
         samples.bottles().stream().map(SampleSheet::row).toList());
+    return LimitTable.added(bottles, samples);
   }
 
   private static List<Shown> row(Sample sample) {

@@ -64,13 +64,14 @@ public final class SampleStage implements Stage {
       return samples.changing(bottle, entry.id(), s -> s.with(receipt));
     }
     boolean present = SampleEntries.COLIFORM.in(body).equals(Optional.of(SampleEntries.PRESENT));
-    Sample.Result result = new Sample.Result(present, SampleEntries.NITRATE.in(body), entry.happenedAt(), entry.id());
+    Sample.Result result =
+        new Sample.Result(present, SampleEntries.NITRATE.in(body), body, entry.happenedAt(), entry.id());
     return samples.changing(bottle, entry.id(), s -> s.with(result));
   }
 
   @Override
   public List<Finding> findings(Well well) {
-    return SampleFindings.of(well.get(Samples.PART));
+    return SampleFindings.of(well.get(Samples.PART), well.get(Residual.PART));
   }
 
   @Override

@@ -32,6 +32,11 @@ record Samples(PVector<Sample> bottles, PVector<String> unmatched) {
     return bottles.isEmpty() ? Optional.empty() : Optional.of(bottles.get(bottles.size() - 1));
   }
 
+  /** What was found in the last bottle that was tested for it. */
+  Optional<Sample.Result> testedFor(Constituent constituent) {
+    return results().stream().filter(r -> r.amount(constituent).isPresent()).reduce((a, b) -> b);
+  }
+
   /** What the laboratory found, in the order the bottles were filled. */
   List<Sample.Result> results() {
     return bottles.stream().flatMap(b -> b.result().stream()).toList();
