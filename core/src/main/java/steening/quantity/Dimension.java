@@ -16,6 +16,10 @@ public enum Dimension {
   HYDRAULIC_CONDUCTIVITY("hydraulic conductivity"),
   TRANSMISSIVITY("transmissivity"),
   SPECIFIC_CAPACITY("specific capacity"),
+  /** Drawdown for each unit of rate, in metres for each cubic metre a second: s/m². */
+  SPECIFIC_DRAWDOWN("specific drawdown"),
+  /** What grows with the square of the rate: s²/m⁵. */
+  WELL_LOSS("well loss"),
   MASS_PER_LENGTH("mass per length"),
   AREA_PER_LENGTH("area per length"),
   VOLUME_PER_LENGTH("volume per length"),

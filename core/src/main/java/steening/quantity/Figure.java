@@ -32,6 +32,7 @@ public record Figure(Quantity quantity, Scale scale) implements Shown {
     Unit unit = scale.of(reader);
     if (unit == Unit.ONE) return Decimal.significant(quantity.in(unit), 4);
     if (isReadByFigures()) return Decimal.significant(quantity.in(unit), 3);
+    if (scale == Scale.SPECIFIC_DRAWDOWN || scale == Scale.WELL_LOSS) return Decimal.significant(quantity.in(unit), 4);
     if (scale == Scale.SLOT) return fixed(unit, SLOT_DECIMALS);
     return scale == Scale.DIAMETER && unit == Unit.INCH ? inches() : fixed(unit, unit.decimals());
   }

@@ -69,6 +69,13 @@ public enum Unit {
   SQUARE_METRE_PER_DAY(Dimension.TRANSMISSIVITY, "m2/d", 1.0 / 86400, 1, "m²/d"),
   GALLON_PER_MINUTE_PER_FOOT(Dimension.SPECIFIC_CAPACITY, "gpm/ft", 0.003785411784 / 60 / 0.3048, 2),
   LITRE_PER_SECOND_PER_METRE(Dimension.SPECIFIC_CAPACITY, "L/s/m", 0.001, 3),
+  FOOT_PER_GALLON_PER_MINUTE(
+      Dimension.SPECIFIC_DRAWDOWN, "ft/gpm", 0.3048 / (0.003785411784 / 60), 4),
+  DAY_PER_SQUARE_METRE(Dimension.SPECIFIC_DRAWDOWN, "d/m2", 86400, 6, "d/m²"),
+  FOOT_PER_GALLON_PER_MINUTE_SQUARED(
+      Dimension.WELL_LOSS, "ft/gpm2", 0.3048 / (0.003785411784 / 60) / (0.003785411784 / 60), 6, "ft/gpm²"),
+  SQUARE_DAY_PER_METRE_TO_THE_FIFTH(Dimension.WELL_LOSS, "d2/m5", 86400.0 * 86400, 9, "d²/m⁵"),
+  SQUARE_MINUTE_PER_METRE_TO_THE_FIFTH(Dimension.WELL_LOSS, "min2/m5", 3600, 3, "min²/m⁵"),
   POUND_PER_FOOT(Dimension.MASS_PER_LENGTH, "lb/ft", 0.45359237 / 0.3048, 2),
   KILOGRAM_PER_METRE(Dimension.MASS_PER_LENGTH, "kg/m", 1, 2),
   SQUARE_INCH_PER_FOOT(Dimension.AREA_PER_LENGTH, "in2/ft", 0.0254 * 0.0254 / 0.3048, 1, "in²/ft"),
@@ -141,7 +148,7 @@ public enum Unit {
 
   /** As written on a page: {@code ft³}. */
   public String printed() {
-    String cubes = symbol.replace("ft3", "ft³").replace("m3", "m³");
+    String cubes = symbol.replace("ft3", "ft³").replace("m3", "m³").replace("d2/m5", "d²/m⁵").replace("m5", "m⁵");
     return cubes.replace("ft2", "ft²").replace("in2", "in²").replace("m2", "m²");
   }
 

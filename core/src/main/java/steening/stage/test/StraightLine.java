@@ -20,7 +20,7 @@ import steening.reckoning.Term;
  * @param slope per log cycle
  * @param start where the line crosses x = 0
  */
-record StraightLine(Term slope, Term start) {
+public record StraightLine(Term slope, Term start) {
   /** A slope below a micrometre is what rounding leaves of none. */
   private static final double LEVEL = 1e-6;
 
@@ -40,30 +40,42 @@ record StraightLine(Term slope, Term start) {
   }
 
   /** The sums over the points, as terms. */
-  record Sums(Term n, Term x, Term y, Term xy, Term xx) {
+  public record Sums(Term n, Term x, Term y, Term xy, Term xx) {
     static Sums of(List<Point> points, Phrase logarithms) {
-      double x = 0;
-      double y = 0;
-      double xy = 0;
-      double xx = 0;
-      for (Point point : points) {
-        double depth = point.y().coherent();
-        x += point.x();
-        y += depth;
-        xy += point.x() * depth;
-        xx += point.x() * point.x();
-      }
-      return new Sums(
-          Inputs.count("n", COUNT, points.size()),
-          Inputs.count("Σx", Phrase.of("sum of x = {0}", "suma de x = {0}", logarithms), x),
-          Term.given("Σy", Phrase.of("sum of the drawdowns y", "suma de los abatimientos y"), Scale.DEPTH,
-              Length.ofMetres(y)),
-          Term.given("Σxy", Phrase.of("sum of the products", "suma de los productos"), Scale.DEPTH,
-              Length.ofMetres(xy)),
-          Inputs.count("Σxx", Phrase.of("sum of the squares of x", "suma de los cuadrados de x"), xx));
+      double[] x = points.stream().mapToDouble(Point::x).toArray();
+      double[] y = points.stream().mapToDouble(p -> p.y().coherent()).toArray();
+      return of(x, y, Scale.DEPTH, logarithms, Phrase.of("the drawdowns", "los abatimientos"));
     }
 
-    Term slope() {
+    /**
+     * The sums over pairs.
+     *
+     * @param y in coherent units of the scale
+     * @param across what x is
+     * @param up what y is, with its article
+     */
+    public static Sums of(double[] x, double[] y, Scale scale, Phrase across, Phrase up) {
+      double sumX = 0;
+      double sumY = 0;
+      double sumXy = 0;
+      double sumXx = 0;
+      for (int i = 0; i < x.length; i++) {
+        sumX += x[i];
+        sumY += y[i];
+        sumXy += x[i] * y[i];
+        sumXx += x[i] * x[i];
+      }
+      return new Sums(
+          Inputs.count("n", COUNT, x.length),
+          Inputs.count("Σx", Phrase.of("sum of x = {0}", "suma de x = {0}", across), sumX),
+          Term.given("Σy", Phrase.of("sum of {0} y", "suma de {0} y", up), scale, scale.dimension().of(sumY)),
+          Term.given("Σxy", Phrase.of("sum of the products", "suma de los productos"), scale,
+              scale.dimension().of(sumXy)),
+          Inputs.count("Σxx", Phrase.of("sum of the squares of x", "suma de los cuadrados de x"), sumXx));
+    }
+
+    /** Upwards; above zero where y grows with x. */
+    public Term slope() {
       return n.times(xy).minus(x.times(y)).over(n.times(xx).minus(x.times(x)));
     }
 
@@ -73,7 +85,12 @@ record StraightLine(Term slope, Term start) {
     }
 
     StraightLine line(Term slope, String start, Phrase label) {
-      return new StraightLine(slope, y.minus(slope.times(x)).over(n).named(start, label, Scale.DEPTH));
+      return new StraightLine(slope, start(slope).named(start, label, Scale.DEPTH));
+    }
+
+    /** Where a line of this slope crosses x = 0. */
+    public Term start(Term slope) {
+      return y.minus(slope.times(x)).over(n);
     }
   }
 

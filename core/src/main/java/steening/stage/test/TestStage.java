@@ -19,6 +19,11 @@ import steening.stage.Sheet;
 import steening.stage.Stage;
 import steening.stage.test.curve.LeakyTest;
 import steening.stage.test.curve.TheisTest;
+import steening.stage.test.distance.DistanceDrawdown;
+import steening.stage.test.distance.SteadyConfined;
+import steening.stage.test.distance.SteadyUnconfined;
+import steening.stage.test.distance.TheisDrawdown;
+import steening.stage.test.distance.UnconfinedCorrection;
 import steening.stage.test.gauge.BucketRate;
 import steening.stage.test.gauge.MeterRate;
 import steening.stage.test.gauge.OrificeRate;
@@ -26,6 +31,10 @@ import steening.stage.test.gauge.PipeJet;
 import steening.stage.test.gauge.RateFindings;
 import steening.stage.test.gauge.RectangularWeir;
 import steening.stage.test.gauge.VNotchWeir;
+import steening.stage.test.slug.Hvorslev;
+import steening.stage.test.slug.SlugTest;
+import steening.stage.test.step.StepTest;
+import steening.stage.test.step.WellEfficiency;
 import steening.well.Levels;
 import steening.well.Plan;
 import steening.well.PumpingTest;
@@ -33,7 +42,7 @@ import steening.well.Well;
 
 /** The pumping test. */
 public final class TestStage implements Stage {
-  static final String NAME = "test";
+  public static final String NAME = "test";
 
   private static final Figure PAIL = new Figure(Volume.of(5, Unit.GALLON), Scale.LIQUID);
 
@@ -58,7 +67,10 @@ public final class TestStage implements Stage {
         ConstantRateTest.RECKONING, SpecificCapacity.RECKONING, CasingStorageTime.RECKONING,
         LongTermDrawdown.RECKONING, RecoveryTest.RECKONING, TheisTest.RECKONING, LeakyTest.RECKONING,
         BucketRate.RECKONING, VNotchWeir.RECKONING, RectangularWeir.RECKONING, OrificeRate.RECKONING,
-        PipeJet.RECKONING, MeterRate.RECKONING);
+        PipeJet.RECKONING, MeterRate.RECKONING,
+        StepTest.RECKONING, WellEfficiency.RECKONING, DistanceDrawdown.RECKONING, SteadyConfined.RECKONING,
+        SteadyUnconfined.RECKONING, UnconfinedCorrection.RECKONING, TheisDrawdown.RECKONING, Hvorslev.RECKONING,
+        SlugTest.RECKONING);
   }
 
   @Override

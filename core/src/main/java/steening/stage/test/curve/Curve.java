@@ -14,14 +14,14 @@ import steening.reckoning.Outcome;
 import steening.reckoning.Term;
 
 /** What all curves laid through drawdowns answer beside what they are made of. */
-final class Curve {
-  static final Answer MISFIT = new Answer(
+public final class Curve {
+  public static final Answer MISFIT = new Answer(
       "misfit", Phrase.of("how far the readings are missed, root mean square",
           "cuánto se apartan las lecturas, media cuadrática"), Scale.DEPTH);
-  static final Answer T_ERROR = new Answer(
+  public static final Answer T_ERROR = new Answer(
       "transmissivity-error",
       Phrase.of("standard error of the transmissivity", "error estándar de la transmisividad"), Scale.SHARE);
-  static final Answer S_ERROR = new Answer(
+  public static final Answer S_ERROR = new Answer(
       "storativity-error",
       Phrase.of("standard error of the storativity", "error estándar del coeficiente de almacenamiento"), Scale.SHARE);
   static final Answer CORRELATION = new Answer(
@@ -33,35 +33,35 @@ final class Curve {
   private Curve() {}
 
   /** A parameter found as a logarithm, as a term that is given by the fit. */
-  static Term found(String symbol, Phrase label, Scale scale, double coherent) {
+  public static Term found(String symbol, Phrase label, Scale scale, double coherent) {
     Phrase said = Phrase.of("{0}, by least squares", "{0}, por mínimos cuadrados", label);
     return Term.given(symbol, said, scale, scale.dimension().of(coherent));
   }
 
-  static Term given(String symbol, Answer answer, Quantity quantity) {
+  public static Term given(String symbol, Answer answer, Quantity quantity) {
     return Term.given(symbol, answer.label(), answer.scale(), quantity);
   }
 
-  static Outcome missing(Outcome outcome, Fitted fitted) {
+  public static Outcome missing(Outcome outcome, Fitted fitted) {
     return outcome.with(MISFIT.name(), given("e", MISFIT, Length.ofMetres(fitted.misfit())));
   }
 
   /** Said where a parameter is not told by the readings; the error of its logarithm decides. */
-  static boolean isUndetermined(Fitted fitted, int parameter) {
+  public static boolean isUndetermined(Fitted fitted, int parameter) {
     return !(fitted.standardError(parameter) < UNDETERMINED);
   }
 
-  static Outcome error(Outcome outcome, Answer answer, String symbol, Fitted fitted, int parameter) {
+  public static Outcome error(Outcome outcome, Answer answer, String symbol, Fitted fitted, int parameter) {
     double error = fitted.standardError(parameter);
     if (!(error < Double.MAX_VALUE)) return outcome;
     return outcome.with(answer.name(), given(symbol, answer, number(error)));
   }
 
-  static Quantity number(double value) {
+  public static Quantity number(double value) {
     return new Measure(Dimension.NUMBER, value);
   }
 
-  static Figure minutes(double seconds) {
+  public static Figure minutes(double seconds) {
     return new Figure(new Measure(Dimension.TIME, seconds), Scale.MINUTES);
   }
 

@@ -5,12 +5,12 @@ import steening.reckoning.Coefficient;
 import steening.reckoning.Term;
 
 /** The drawdown of Theis as terms: u = r² S / (4 T t), s = Q W(u) / (4 π T). */
-final class TheisCurve {
+public final class TheisCurve {
   static final double FOUR_PI = 12.566370614359172;
 
   private TheisCurve() {}
 
-  static Term u(Term distance, Term storativity, Term transmissivity, Term minutes) {
+  public static Term u(Term distance, Term storativity, Term transmissivity, Term minutes) {
     return Coefficient.giving(Scale.NUMBER, 0.25)
         .of(Scale.DISTANCE, 2).of(Scale.TRANSMISSIVITY, -1).of(Scale.MINUTES, -1).term()
         .times(distance.squared()).times(storativity).over(transmissivity.times(minutes));
@@ -22,7 +22,7 @@ final class TheisCurve {
         .times(factor.squared()).over(transmissivity);
   }
 
-  static Term drawdown(Term rate, Term transmissivity, Term wellFunction) {
+  public static Term drawdown(Term rate, Term transmissivity, Term wellFunction) {
     return Coefficient.giving(Scale.DEPTH, 1 / FOUR_PI).of(Scale.FLOW).of(Scale.TRANSMISSIVITY, -1).term()
         .times(rate).over(transmissivity).times(wellFunction);
   }
