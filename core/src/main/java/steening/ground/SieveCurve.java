@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import steening.journal.Body;
 import steening.language.Phrase;
-import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.reckoning.Answer;
 import steening.reckoning.Coefficient;
@@ -48,7 +48,7 @@ public final class SieveCurve {
       "sieve-curve",
       Grain.STAGE,
       Phrase.of("Sieve curve", "Curva granulométrica"),
-      List.of(Sieves.OPENINGS, Sieves.FINER),
+      List.of(Sieves.OPENINGS, Sieves.FINER, SieveWeights.RETAINED, SieveWeights.PAN, SieveWeights.SAMPLE),
       answers(),
       Source.seen(
           "EPA, Private Water Systems, gravel pack design; TI 814-01 p. 5-17; Wis. NR 812.16(2); ASTM D5092 6.3.3.1. "
@@ -65,14 +65,18 @@ public final class SieveCurve {
               "Filtro y ranura van con el estrato más fino enrejillado. 4 veces si es fino y uniforme, 6 si es grueso "
                   + "y mezclado; la EPA llega a 6 a 9 si es muy mezclado."),
           Phrase.of(
+              "Percent finer, or weights of each sieve and the pan; percents are of what was found again.",
+              "Porcentaje que pasa, o pesos de cada tamiz y del fondo; los porcentajes son de lo recuperado."),
+          Phrase.of(
               "Cuttings washed up the hole have lost fines.",
               "Los recortes lavados por el barreno han perdido finos.")),
       SieveCurve::reckon);
 
   private SieveCurve() {}
 
-  public static Outcome of(List<Quantity> openings, List<Quantity> finer) {
-    return RECKONING.of(Inputs.none().with(Sieves.OPENINGS, openings).with(Sieves.FINER, finer));
+  /** Of sieves as they were typed. */
+  public static Outcome of(Body sieves) {
+    return RECKONING.of(Inputs.of(sieves));
   }
 
   static Answer size(int percent) {
@@ -86,12 +90,13 @@ public final class SieveCurve {
     List<Answer> answers = new ArrayList<>();
     for (int percent : PERCENTS) answers.add(size(percent));
     answers.addAll(List.of(UNIFORMITY, CURVATURE, PACK_LEAST, PACK_MOST, SLOT_40, SLOT_50));
+    answers.addAll(List.of(SieveWeights.TOTAL, SieveWeights.LOSS));
     return answers;
   }
 
   private static Outcome reckon(Inputs inputs) {
-    Sieves sieves = Sieves.of(inputs.value(Sieves.OPENINGS), inputs.value(Sieves.FINER));
-    Outcome outcome = Outcome.empty();
+    Sieves sieves = Sieves.of(inputs);
+    Outcome outcome = SieveWeights.of(inputs).map(weights -> weights.on(Outcome.empty())).orElse(Outcome.empty());
     Map<Integer, Term> sizes = new TreeMap<>();
     List<Integer> missing = new ArrayList<>();
     for (int percent : PERCENTS) {

@@ -1,16 +1,19 @@
 package steening.ground;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import steening.field.QuantityField;
 import steening.field.SeriesField;
 import steening.language.Phrase;
+import steening.language.UnitSystem;
 import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
+import steening.reckoning.Inputs;
 import steening.reckoning.NotReckonable;
 import steening.reckoning.Term;
 
@@ -31,14 +34,34 @@ public record Sieves(List<Sieve> all) {
               "finer", Scale.SHARE, Phrase.of("percent finer, by weight", "porcentaje que pasa, en peso"), "45 %",
               "45 %")
           .between("0 %", "100 %"),
-      2, "4 14 45 80 98 %", "4 14 45 80 98 %");
+      2, "4 14 45 80 98 %", "4 14 45 80 98 %").optional();
 
-
-  /** One sieve: its opening, and the share of the sample that passes it. */
-  public record Sieve(Length opening, Quantity finer) {}
+  /** One sieve: its opening, and the share of the sample that passes it, as the term it was given or reckoned as. */
+  public record Sieve(Length opening, Term passing) {
+    public Quantity finer() {
+      return passing.quantity();
+    }
+  }
 
   public Sieves {
     all = List.copyOf(all);
+  }
+
+  /**
+   * From percents finer, or from weights; where both are given they must agree.
+   *
+   * @throws NotReckonable where neither is given, or they do not belong together
+   */
+  public static Sieves of(Inputs inputs) {
+    if (inputs.find(OPENINGS).isEmpty()) {
+      throw new NotReckonable("Give the openings of the sieves.", "Dé las aberturas de los tamices.");
+    }
+    Optional<Sieves> typed = inputs.find(FINER).map(finer -> of(inputs.value(OPENINGS), finer));
+    Optional<SieveWeights> weights = SieveWeights.of(inputs);
+    if (weights.isPresent()) return new Sieves(weights.get().agreeingWith(typed).sieves());
+    return typed.orElseThrow(() -> new NotReckonable(
+        "Give what passes each sieve in percent, or the weight that each sieve and the pan retained.",
+        "Dé el porcentaje que pasa cada tamiz, o el peso que retuvo cada tamiz y el fondo."));
   }
 
   /**
@@ -53,18 +76,26 @@ public record Sieves(List<Sieve> all) {
           "{0} aberturas, pero {1} porcentajes que pasan: cada tamiz necesita los dos.",
           Integer.toString(openings.size()), Integer.toString(finer.size()));
     }
+    Map<Length, Quantity> sorted = new TreeMap<>();
+    for (int i = 0; i < openings.size(); i++) {
+      if (sorted.put((Length) openings.get(i), finer.get(i)) != null) throw twice(openings.get(i));
+    }
     List<Sieve> sieves = new ArrayList<>();
-    for (int i = 0; i < openings.size(); i++) sieves.add(new Sieve((Length) openings.get(i), finer.get(i)));
-    sieves.sort(Comparator.comparing(Sieve::opening));
+    for (Map.Entry<Length, Quantity> sieve : sorted.entrySet()) {
+      int number = sieves.size() + 1;
+      Term passing = Term.given("p" + Term.index(number), finerThan(number), Scale.SHARE, sieve.getValue());
+      sieves.add(new Sieve(sieve.getKey(), passing));
+    }
     for (int i = 1; i < sieves.size(); i++) inOrder(sieves.get(i - 1), sieves.get(i));
     return new Sieves(sieves);
   }
 
+  static NotReckonable twice(Quantity opening) {
+    return new NotReckonable(
+        "The sieve of {0} stands there twice.", "El tamiz de {0} aparece dos veces.", new Figure(opening, Scale.GRAIN));
+  }
+
   private static void inOrder(Sieve small, Sieve large) {
-    Figure opening = new Figure(large.opening(), Scale.GRAIN);
-    if (small.opening().equals(large.opening())) {
-      throw new NotReckonable("The sieve of {0} stands there twice.", "El tamiz de {0} aparece dos veces.", opening);
-    }
     if (small.finer().coherent() <= large.finer().coherent()) return;
     throw new NotReckonable(
         "{0} passes the sieve of {1}, but only {2} the wider one of {3}. "
@@ -72,23 +103,41 @@ public record Sieves(List<Sieve> all) {
         "Por el tamiz de {1} pasa {0}, pero por el más abierto de {3} solo {2}. "
             + "Hace falta el porcentaje que pasa, no el retenido.",
         new Figure(small.finer(), Scale.SHARE), new Figure(small.opening(), Scale.GRAIN),
-        new Figure(large.finer(), Scale.SHARE), opening);
+        new Figure(large.finer(), Scale.SHARE), new Figure(large.opening(), Scale.GRAIN));
   }
 
   /** The size that so many percent are finer than, as a term; nothing beyond the end sieves. */
   Optional<Term> size(int percent, Phrase label) {
+    return size(Term.number(percent)).map(size -> size.named("D" + Term.index(percent), label, Scale.GRAIN));
+  }
+
+  /** The same for percents that a formula gives; it has no name yet. */
+  Optional<Term> size(Term percent) {
+    double wanted = percent.in(UnitSystem.US);
     for (int i = 1; i < all.size(); i++) {
       double below = percent(all.get(i - 1));
       double above = percent(all.get(i));
-      if (below <= percent && percent <= above && below < above) return Optional.of(between(i - 1, i, percent, label));
+      if (below <= wanted && wanted <= above && below < above) return Optional.of(between(i - 1, i, percent));
     }
     return Optional.empty();
   }
 
-  private Term between(int lower, int upper, int percent, Phrase label) {
+  private Term between(int lower, int upper, Term percent) {
     Term low = opening(lower);
-    Term share = Term.number(percent).minus(finer(lower)).over(finer(upper).minus(finer(lower)));
-    return low.times(opening(upper).over(low).power(share)).named("D" + Term.index(percent), label, Scale.GRAIN);
+    Term share = percent.minus(finer(lower)).over(finer(upper).minus(finer(lower)));
+    return low.times(opening(upper).over(low).power(share));
+  }
+
+  /** What passes an opening, in percent, without a name yet; nothing beyond the end sieves. */
+  Optional<Term> passing(Term opening) {
+    for (int i = 1; i < all.size(); i++) {
+      Length wanted = (Length) opening.quantity();
+      if (wanted.isLessThan(all.get(i - 1).opening()) || wanted.isMoreThan(all.get(i).opening())) continue;
+      Term low = opening(i - 1);
+      Term share = opening.over(low).log10().over(opening(i).over(low).log10());
+      return Optional.of(finer(i - 1).plus(finer(i).minus(finer(i - 1)).times(share)));
+    }
+    return Optional.empty();
   }
 
   /** Why there are no such sizes, a sentence for each end of the curve. */
@@ -122,17 +171,16 @@ public record Sieves(List<Sieve> all) {
 
   private Term opening(int i) {
     Phrase label = Phrase.of(
-        "opening of sieve {0}, from the finest", "abertura del tamiz {0}, desde el más fino", name(i));
+        "opening of sieve {0}, from the finest", "abertura del tamiz {0}, desde el más fino", Integer.toString(i + 1));
     return Term.given("d" + Term.index(i + 1), label, Scale.GRAIN, all.get(i).opening());
   }
 
   private Term finer(int i) {
-    Phrase label = Phrase.of("finer than sieve {0}", "pasa el tamiz {0}", name(i));
-    return Term.given("p" + Term.index(i + 1), label, Scale.SHARE, all.get(i).finer());
+    return all.get(i).passing();
   }
 
-  private static String name(int i) {
-    return Integer.toString(i + 1);
+  static Phrase finerThan(int number) {
+    return Phrase.of("finer than sieve {0}", "pasa el tamiz {0}", Integer.toString(number));
   }
 
   private static double percent(Sieve sieve) {

@@ -23,6 +23,8 @@ public enum Scale {
   PRESSURE(Unit.PSI, Unit.KILOPASCAL),
   DENSITY(Unit.POUND_PER_GALLON, Unit.KILOGRAM_PER_CUBIC_METRE),
   WEIGHT(Unit.POUND, Unit.KILOGRAM),
+  /** Samples on a balance are weighed in grams everywhere. */
+  SAMPLE_WEIGHT(Unit.GRAM, Unit.GRAM),
   SMALL_WEIGHT(Unit.OUNCE, Unit.GRAM),
   UPHOLE_VELOCITY(Unit.FOOT_PER_MINUTE, Unit.METRE_PER_MINUTE),
   ENTRANCE_VELOCITY(Unit.FOOT_PER_SECOND, Unit.METRE_PER_SECOND),

@@ -91,6 +91,23 @@ public record Plan(Body body) {
   public static final QuantityField COLLAPSE_SAFETY = amount(
           "collapse-safety", Scale.NUMBER, "safety against collapse", "seguridad contra el colapso", "2", "2")
       .between("1", "10").usually("1.5", "4").optional();
+  public static final QuantityField PACK_TIMES_LEAST = amount(
+          "pack-times-least", Scale.NUMBER,
+          "D30 of the pack, least times the sand's", "D30 del filtro, veces mínimas el de la arena", "4", "4")
+      .between("1", "20").usually("3", "9").optional();
+  public static final QuantityField PACK_TIMES_MOST = amount(
+          "pack-times-most", Scale.NUMBER,
+          "D30 of the pack, most times the sand's", "D30 del filtro, veces máximas el de la arena", "6", "6")
+      .between("1", "20").usually("4", "9").optional();
+  public static final QuantityField SLOT_RETAINS = amount(
+          "slot-retains", Scale.SHARE,
+          "share of the pack the slot keeps back", "parte del filtro que retiene la ranura", "90 %", "90 %")
+      .between("5 %", "100 %").usually("30 %", "100 %").optional();
+  public static final QuantityField ENTRANCE_LIMIT = amount(
+          "entrance-limit", Scale.ENTRANCE_VELOCITY,
+          "entrance velocity not to be exceeded", "velocidad de entrada que no se debe rebasar",
+          "0.1 ft/s", "0.03 m/s")
+      .between("0.001 ft/s", "5 ft/s").usually("0.01 ft/s", "1.5 ft/s").optional();
 
   public static final QuantityField AUTHORISED = amount(
           "authorised-depth", Scale.DEPTH,
@@ -112,7 +129,8 @@ public record Plan(Body body) {
   public static final List<QuantityField> FIELDS = List.of(
       HOLE, DEPTH, CASING_OUTSIDE, CASING_WALL, STICK_UP, SCREEN_TOP, SCREEN_BOTTOM, SUMP, SLOT, OPEN_AREA,
       PACK_TOP, CHIPS_TOP, GROUT_TOP, RATE, BAG_VOLUME, CHIPS_BAG_VOLUME, GROUT_SOLIDS, GROUT_WATER, OVERAGE,
-      PACK_ABOVE_LEAST, PACK_ABOVE_MOST, COLLAPSE_SAFETY, AUTHORISED, FOOT_PRICE, FINISHING, WORTH);
+      PACK_ABOVE_LEAST, PACK_ABOVE_MOST, COLLAPSE_SAFETY, PACK_TIMES_LEAST, PACK_TIMES_MOST, SLOT_RETAINS, ENTRANCE_LIMIT, AUTHORISED,
+      FOOT_PRICE, FINISHING, WORTH);
 
   private static QuantityField amount(
       String name, Scale scale, String english, String spanish, String us, String metric) {

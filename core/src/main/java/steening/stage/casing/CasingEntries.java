@@ -6,6 +6,7 @@ import steening.field.Kind;
 import steening.field.QuantityField;
 import steening.language.Phrase;
 import steening.quantity.Scale;
+import steening.stage.casing.choice.PackChosen;
 import steening.well.Plan;
 
 /** What is written down while the string is measured and lowered, the lowest piece first. */
@@ -73,7 +74,8 @@ final class CasingEntries {
   static final Kind CASING_CUT = Kind.of("casing-cut", Phrase.of("Casing cut", "Ademe cortado"), CUT_STICK_UP);
 
   static final List<Kind> ALL =
-      List.of(SUMP, SCREEN, JOINT, CUT_PIECE, CENTRALISER, CEMENTED, Stopped.KIND, STRING_SET, CASING_CUT);
+      List.of(SUMP, SCREEN, JOINT, CUT_PIECE, CENTRALISER, CEMENTED, Stopped.KIND, STRING_SET, CASING_CUT,
+          PackChosen.KIND);
 
   private CasingEntries() {}
 

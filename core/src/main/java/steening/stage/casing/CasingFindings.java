@@ -6,6 +6,7 @@ import steening.finding.Finding;
 import steening.quantity.Figure;
 import steening.quantity.Length;
 import steening.quantity.Scale;
+import steening.stage.casing.choice.ChoiceFindings;
 import steening.well.Well;
 
 /** Where the string is not as expected. */
@@ -15,6 +16,7 @@ final class CasingFindings {
   static List<Finding> of(Well well) {
     List<Finding> findings = new ArrayList<>();
     findings.addAll(GroundFindings.of(well));
+    findings.addAll(ChoiceFindings.of(well));
     findings.addAll(HoleFindings.of(well));
     findings.addAll(TallyFindings.of(well));
     Stopped.finding(well).ifPresent(findings::add);

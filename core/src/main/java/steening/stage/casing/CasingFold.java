@@ -4,6 +4,7 @@ import java.util.Optional;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.quantity.Length;
+import steening.stage.casing.choice.PackChosen;
 import steening.well.CasingString;
 import steening.well.Piece;
 import steening.well.Plan;
@@ -30,6 +31,7 @@ final class CasingFold {
       case "string-stopped" -> Stopped.fold(well, entry);
       case "string-set" -> set(well, entry);
       case "casing-cut" -> cut(well, entry);
+      case "pack-chosen" -> PackChosen.fold(well, entry);
       case "centraliser" -> Centralisers.fold(well, entry);
       default -> well;
     };

@@ -19,6 +19,7 @@ import steening.reckoning.NotReckonable;
 import steening.reckoning.Outcome;
 import steening.reckoning.Term;
 import steening.stage.Sheet;
+import steening.stage.casing.choice.ChoiceSheet;
 import steening.well.CasingString;
 import steening.well.Piece;
 import steening.well.Plan;
@@ -33,8 +34,9 @@ final class CasingSheet {
 
   static Sheet of(Well well) {
     CasingString string = well.get(CasingString.PART);
-    if (string.pieces().isEmpty()) return Sheet.EMPTY;
-    Sheet sheet = Offcut.on(pipe(Stopped.on(string(Sheet.EMPTY, string), well), string), well);
+    Sheet chosen = ChoiceSheet.on(Sheet.EMPTY, well);
+    if (string.pieces().isEmpty()) return chosen;
+    Sheet sheet = Offcut.on(pipe(Stopped.on(string(chosen, string), well), string), well);
     Optional<Outcome> entrance = EntranceVelocity.at(well);
     if (entrance.isPresent()) {
       sheet = sheet.line(EntranceVelocity.VELOCITY.label(), entrance.get().figure("velocity"), entrance.get());

@@ -5,6 +5,8 @@ import java.util.Optional;
 import steening.field.Kind;
 import steening.finding.Expectation;
 import steening.finding.Finding;
+import steening.ground.PackGrading;
+import steening.ground.SlotChoice;
 import steening.journal.Entry;
 import steening.language.Phrase;
 import steening.quantity.Length;
@@ -13,13 +15,14 @@ import steening.stage.Load;
 import steening.stage.Progress;
 import steening.stage.Sheet;
 import steening.stage.Stage;
+import steening.stage.casing.choice.ScreenLength;
 import steening.well.CasingString;
 import steening.well.Piece;
 import steening.well.Well;
 
 /** The casing: from the sump to the string set. */
 public final class CasingStage implements Stage {
-  static final String NAME = "casing";
+  public static final String NAME = "casing";
 
   @Override
   public String name() {
@@ -44,6 +47,9 @@ public final class CasingStage implements Stage {
         CollapseMargin.RECKONING,
         StringWeight.RECKONING,
         EntranceVelocity.RECKONING,
+        PackGrading.RECKONING,
+        SlotChoice.RECKONING,
+        ScreenLength.RECKONING,
         CementCure.RECKONING);
   }
 

@@ -34,7 +34,7 @@ import steening.well.Well;
  * seen). Other views reach from 2 ft/min to 1.5 ft/s: rules are not to be mixed. The open area is the maker's figure;
  * half blocked by pack grains is practice (memory). Range: even inflow is assumed; short screens draw unevenly.
  */
-final class EntranceVelocity {
+public final class EntranceVelocity {
   static final QuantityField RATE = Plan.RATE;
   static final QuantityField LENGTH = CasingEntries.SCREEN_LENGTH;
   static final QuantityField OPEN_AREA = Plan.OPEN_AREA;
@@ -51,7 +51,7 @@ final class EntranceVelocity {
       .between("0.001 ft/s", "5 ft/s").usually("0.01 ft/s", "1.5 ft/s").optional();
 
   /** The default; see the source above. */
-  static final Quantity USUAL_LIMIT = Measure.of(0.1, Unit.FOOT_PER_SECOND);
+  public static final Quantity USUAL_LIMIT = Measure.of(0.1, Unit.FOOT_PER_SECOND);
 
   static final Answer VELOCITY =
       new Answer("velocity", Phrase.of("entrance velocity", "velocidad de entrada"), Scale.ENTRANCE_VELOCITY);
@@ -91,8 +91,14 @@ final class EntranceVelocity {
         .min((a, b) -> Double.compare(a.coherent(), b.coherent()))
         .or(() -> plan.amount(Plan.OPEN_AREA));
     if (open.isEmpty() || plan.rate().isEmpty() || !screen.isMoreThan(Length.ZERO)) return Optional.empty();
-    return Optional.of(RECKONING.of(
-        Inputs.none().with(RATE, plan.rate().get()).with(LENGTH, screen).with(OPEN_AREA, open.get())));
+    Inputs inputs = Inputs.none().with(RATE, plan.rate().get()).with(LENGTH, screen).with(OPEN_AREA, open.get())
+        .with(LIMIT, limit(plan));
+    return Outcome.ifReckonable(() -> RECKONING.of(inputs));
+  }
+
+  /** The firm's own, where the plan has one. */
+  public static Quantity limit(Plan plan) {
+    return plan.amount(Plan.ENTRANCE_LIMIT).orElse(USUAL_LIMIT);
   }
 
   private static Outcome reckon(Inputs inputs) {

@@ -11,6 +11,7 @@ import steening.finding.Weight;
 import steening.language.Phrase;
 import steening.quantity.Figure;
 import steening.quantity.Length;
+import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.reckoning.Outcome;
@@ -130,8 +131,9 @@ final class PlanFindings {
     Optional<Outcome> reckoned = EntranceVelocity.at(well);
     if (reckoned.isEmpty()) return Optional.empty();
     Outcome outcome = reckoned.get();
-    if (outcome.quantity("velocity").coherent() <= EntranceVelocity.USUAL_LIMIT.coherent()) return Optional.empty();
-    Figure limit = new Figure(EntranceVelocity.USUAL_LIMIT, Scale.ENTRANCE_VELOCITY);
+    Quantity most = EntranceVelocity.limit(plan);
+    if (outcome.quantity("velocity").coherent() <= most.coherent()) return Optional.empty();
+    Figure limit = new Figure(most, Scale.ENTRANCE_VELOCITY);
     return Optional.of(look(
             "casing.entrance-velocity",
             Phrase.of(

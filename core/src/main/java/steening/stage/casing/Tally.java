@@ -17,11 +17,12 @@ import steening.well.Part;
  * @param late ids of pieces that were entered after the string was set
  * @param cuts stick-ups after each cut of the top, with the entry
  */
-record Tally(List<Joint> joints, List<Opening> openings, Optional<Setting> setting, List<String> late, List<Cut> cuts) {
-  static final Part<Tally> PART =
+public record Tally(
+    List<Joint> joints, List<Opening> openings, Optional<Setting> setting, List<String> late, List<Cut> cuts) {
+  public static final Part<Tally> PART =
       Part.ofHole("tally", new Tally(List.of(), List.of(), Optional.empty(), List.of(), List.of()));
 
-  Tally {
+  public Tally {
     joints = List.copyOf(joints);
     openings = List.copyOf(openings);
     late = List.copyOf(late);
@@ -29,16 +30,16 @@ record Tally(List<Joint> joints, List<Opening> openings, Optional<Setting> setti
   }
 
   /** One joint as measured. */
-  record Joint(int number, Length overall, Length bell, String entry) {}
+  public record Joint(int number, Length overall, Length bell, String entry) {}
 
   /** How one screen lets water in. */
-  record Opening(Length slot, Optional<Quantity> openArea, String entry) {}
+  public record Opening(Length slot, Optional<Quantity> openArea, String entry) {}
 
   /** The stick-up it was set with, and the two counts of the truck. */
-  record Setting(Length stickUp, Optional<Integer> loaded, Optional<Integer> left, String entry) {}
+  public record Setting(Length stickUp, Optional<Integer> loaded, Optional<Integer> left, String entry) {}
 
   /** A cut of the top. */
-  record Cut(Length stickUp, String entry) {}
+  public record Cut(Length stickUp, String entry) {}
 
   Tally with(Joint joint) {
     return new Tally(and(joints, joint), openings, setting, late, cuts);

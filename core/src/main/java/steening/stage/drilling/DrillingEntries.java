@@ -6,6 +6,7 @@ import steening.field.CountField;
 import steening.field.Kind;
 import steening.field.QuantityField;
 import steening.field.TextField;
+import steening.ground.SieveWeights;
 import steening.ground.Sieves;
 import steening.language.Phrase;
 import steening.quantity.Scale;
@@ -106,8 +107,10 @@ public final class DrillingEntries {
       .carrying(PENETRATION);
 
   public static final Kind SIEVE = Kind.of(
-          "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), HOLE_FROM, HOLE_TO, Sieves.OPENINGS, Sieves.FINER)
-      .carrying(Sieves.OPENINGS);
+          "sieve", Phrase.of("Sample sieved", "Muestra tamizada"), HOLE_FROM, HOLE_TO, Sieves.OPENINGS, Sieves.FINER,
+          SieveWeights.RETAINED, SieveWeights.PAN, SieveWeights.SAMPLE)
+      .carrying(Sieves.OPENINGS)
+      .seldom(SieveWeights.SAMPLE);
 
   public static final List<Kind> ALL =
       List.of(DRILLING, ROD_DOWN, HOLE, MUD, LogEntries.LOG, CUTTINGS, SIEVE, MovingOver.KIND, FlowEntry.KIND);

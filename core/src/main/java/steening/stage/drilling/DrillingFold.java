@@ -3,7 +3,6 @@ package steening.stage.drilling;
 import java.util.Optional;
 import steening.bore.Reach;
 import steening.field.ChoiceField;
-import steening.ground.Sieves;
 import steening.journal.Body;
 import steening.journal.Entry;
 import steening.quantity.Density;
@@ -13,13 +12,13 @@ import steening.quantity.Measure;
 import steening.stage.drilling.fluid.FlowEntry;
 import steening.stage.drilling.hole.MovingOver;
 import steening.stage.drilling.log.LogEntries;
-import steening.stage.drilling.sieve.Sieved;
 import steening.stage.drilling.start.Start;
 import steening.stage.drilling.trouble.TroubleFold;
 import steening.well.GroundLog;
 import steening.well.Hole;
 import steening.well.Material;
 import steening.well.MudSeen;
+import steening.well.Sieved;
 import steening.well.Stratum;
 import steening.well.Well;
 
@@ -145,8 +144,7 @@ public final class DrillingFold {
     Length from = DrillingEntries.HOLE_FROM.length(body).orElseThrow();
     Length to = DrillingEntries.HOLE_TO.length(body).orElseThrow();
     if (!to.isMoreThan(from)) return upsideDown(well, from, to, entry);
-    Sieved.Sample sample = new Sieved.Sample(
-        from, to, Sieves.OPENINGS.in(body).orElseThrow(), Sieves.FINER.in(body).orElseThrow(), entry.id());
+    Sieved.Sample sample = new Sieved.Sample(from, to, body, entry.id());
     return well.with(Sieved.PART, well.get(Sieved.PART).with(sample));
   }
 

@@ -11,6 +11,7 @@ import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.reckoning.Outcome;
 import steening.well.Fill;
+import steening.well.Grade;
 import steening.well.Well;
 
 /** A tape that went down while the last bag was still falling finds the pack too deep, and a washout that is none. */

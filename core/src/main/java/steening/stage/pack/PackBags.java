@@ -13,6 +13,7 @@ import steening.quantity.Scale;
 import steening.quantity.Unit;
 import steening.quantity.Volume;
 import steening.well.Fill;
+import steening.well.Grade;
 import steening.well.Plan;
 import steening.well.Well;
 
@@ -23,7 +24,7 @@ final class PackBags {
           "weight", Scale.WEIGHT, Phrase.of("weight of a bag", "peso de un saco"), "50 lb", "22.7 kg")
       .between("1 lb", "4000 lb").usually("40 lb", "100 lb").optional();
   static final QuantityField BAG_VOLUME = Plan.BAG_VOLUME;
-  static final TextField GRADE = TextField.of("grade", Phrase.of("grade", "granulometría"), "20-30").optional();
+  static final TextField GRADE = Grade.FIELD;
 
   static final Kind KIND =
       Kind.of("pack-bags", Phrase.of("Pack poured", "Filtro vertido"), BAGS, WEIGHT, BAG_VOLUME, GRADE)

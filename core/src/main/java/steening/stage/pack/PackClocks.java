@@ -9,6 +9,7 @@ import steening.quantity.Unit;
 import steening.reckoning.Outcome;
 import steening.stage.Clock;
 import steening.well.Fill;
+import steening.well.Grade;
 import steening.well.Well;
 
 /** When the finest grains of the last bag have come down; the hole is taken as full to the ground. */

@@ -19,7 +19,8 @@ import steening.well.Well;
 /** The design the crew builds to. */
 public final class PlanStage implements Stage {
   static final String NAME = "plan";
-  static final Kind PLAN = Kind.of("plan", Phrase.of("Plan", "Plan"), Plan.FIELDS.toArray(Field[]::new));
+  static final Kind PLAN = Kind.of("plan", Phrase.of("Plan", "Plan"), Plan.FIELDS.toArray(Field[]::new))
+      .seldom(Plan.PACK_TIMES_LEAST, Plan.PACK_TIMES_MOST, Plan.SLOT_RETAINS, Plan.ENTRANCE_LIMIT);
   static final Kind USUAL_GROUND = Kind.of(
       "usual-ground", Phrase.of("What holes take here", "Lo que llevan los barrenos aquí"),
       UsualGround.MEAN, UsualGround.SPREAD, UsualGround.WELLS);

@@ -103,4 +103,29 @@ class SieveStageTest {
   void theSameSievesAreFilledInNextTime() {
     assertThat(DrillingEntries.SIEVE.steady()).isEqualTo(List.of("openings"));
   }
+
+  /** Own figures: the weights of the same curve; 520 g went in, 500 g were found, 3.8 % of 520. */
+  @Test
+  void weightsAreHeldAgainstTheSample() {
+    JobInSteps weighed = weighed("501 g");
+    assertThat(weighed.job().unread()).isEmpty();
+    assertThat(weighed.findings("drilling")).extracting(Finding::code).containsExactly("drilling.up-hole-velocity");
+    assertThat(sheet(weighed).charts()).hasSize(1);
+    Finding finding = weighed("520 g").finding("drilling.sieve-loss").orElseThrow();
+    assertThat(finding.text().shownTo(US)).isEqualTo(
+        "Sieves and pan hold 500 g, the sample weighed 520 g: they differ by 3.8 %.");
+    assertThat(finding.text().shownTo(SPANISH)).contains("500 g", "520 g", "3.8 %");
+  }
+
+  private static JobInSteps weighed(String sample) {
+    return EverydayWell.drilled().then("sieve", "from", "118 ft", "to", "138 ft",
+        "openings", "0.075 0.15 0.25 0.425 0.85 mm", "retained", "50 155 175 90 10 g", "pan", "20 g",
+        "sample-weight", sample);
+  }
+
+  @Test
+  void sievesWithoutPercentsOrWeightsAreFound() {
+    JobInSteps job = EverydayWell.drilled().then("sieve", "from", "118 ft", "to", "138 ft", "openings", "0.1 0.2 mm");
+    assertThat(job.finding("drilling.sieve-unclear").orElseThrow().text().shownTo(US)).contains("Give what passes");
+  }
 }

@@ -15,6 +15,7 @@ import steening.language.Language;
 import steening.language.Reader;
 import steening.language.UnitSystem;
 import steening.quantity.Unit;
+import steening.well.Grade;
 import steening.reckoning.Inputs;
 import steening.reckoning.Outcome;
 import steening.stage.Clock;

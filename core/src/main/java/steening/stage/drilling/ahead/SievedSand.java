@@ -11,9 +11,9 @@ import steening.language.Phrase;
 import steening.quantity.Length;
 import steening.quantity.Quantity;
 import steening.reckoning.Outcome;
-import steening.stage.drilling.sieve.Sieved;
 import steening.well.GroundLog;
 import steening.well.Levels;
+import steening.well.Sieved;
 import steening.well.Stratum;
 import steening.well.Well;
 
@@ -30,7 +30,7 @@ record SievedSand(Sieved.Sample sample, Length top, Length bottom, Outcome condu
     for (Sieved.Sample sample : well.get(Sieved.PART).samples()) {
       for (Run run : runs(well.get(GroundLog.PART))) {
         if (!run.holds(sample)) continue;
-        Outcome.ifReckonable(() -> SieveCurve.of(sample.openings(), sample.finer()))
+        Outcome.ifReckonable(() -> SieveCurve.of(sample.body()))
             .flatMap(curve -> GrainSizeConductivity.of(curve, run.bottom().minus(run.top())))
             .ifPresent(conductivity -> sands.add(new SievedSand(sample, run.top(), run.bottom(), conductivity)));
       }

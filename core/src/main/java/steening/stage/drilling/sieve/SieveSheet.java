@@ -12,8 +12,10 @@ import steening.ground.Sieves;
 import steening.language.Phrase;
 import steening.language.Shown;
 import steening.quantity.Scale;
+import steening.reckoning.Inputs;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
+import steening.well.Sieved;
 import steening.well.Well;
 
 /** What the sieved samples have to show: their sizes, their curves, and roughly what water they would give. */
@@ -31,7 +33,7 @@ public final class SieveSheet {
     List<List<Shown>> choices = new ArrayList<>();
     for (Sieved.Sample sample : well.get(Sieved.PART).samples()) {
       Optional<Outcome> curve =
-          Outcome.ifReckonable(() -> SieveCurve.of(sample.openings(), sample.finer()));
+          Outcome.ifReckonable(() -> SieveCurve.of(sample.body()));
       if (curve.isEmpty()) continue;
       with = water(sizes(with, sample, curve.get()), sample, curve.get()).chart(chart(sample));
       sizes.add(row(sample, curve.get(), SIZES));
@@ -84,7 +86,7 @@ public final class SieveSheet {
 
   /** The usual semi-logarithmic axes. */
   private static Chart chart(Sieved.Sample sample) {
-    List<Chart.Point> points = Sieves.of(sample.openings(), sample.finer()).all().stream()
+    List<Chart.Point> points = Sieves.of(Inputs.of(sample.body())).all().stream()
         .map(s -> new Chart.Point(s.opening().in(Scale.GRAIN.us()), s.finer().in(Scale.SHARE.us()), true))
         .toList();
     return new Chart(

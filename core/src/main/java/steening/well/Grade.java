@@ -1,12 +1,13 @@
-package steening.stage.pack;
+package steening.well;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import steening.field.TextField;
+import steening.language.Phrase;
 import steening.number.Decimal;
 import steening.quantity.Length;
 import steening.quantity.Unit;
-import steening.well.Part;
 
 /**
  * The grade of pack as the bag has it: two sieves that it lies between, as in {@code 16-30}, or sizes, as in {@code
@@ -14,9 +15,12 @@ import steening.well.Part;
  *
  * <p>Source of the openings: ASTM E11 (memory).
  */
-record Grade(String text) {
+public record Grade(String text) {
   /** Of the lot poured last; none where nobody wrote it. */
-  static final Part<Optional<Grade>> PART = Part.ofHole("pack-grade", Optional.empty());
+  public static final Part<Optional<Grade>> PART = Part.ofHole("pack-grade", Optional.empty());
+
+  public static final TextField FIELD =
+      TextField.of("grade", Phrase.of("grade", "granulometría"), "20-30").optional();
 
   private static final double FINEST_MM = 0.03;
   private static final double COARSEST_MM = 50;
@@ -29,12 +33,26 @@ record Grade(String text) {
   };
 
   /** The opening of the finer sieve; none where the text names no two sieves or sizes. */
-  Optional<Length> finest() {
+  public Optional<Length> finest() {
+    return ends().flatMap(ends -> size(ends.get(0)));
+  }
+
+  /** The opening of the wider sieve; likewise. */
+  public Optional<Length> coarsest() {
+    return ends().flatMap(ends -> size(ends.get(1)));
+  }
+
+  /** In millimetres, the finer first. */
+  private Optional<List<Double>> ends() {
     List<Double> numbers = numbers();
     if (numbers.size() != 2) return Optional.empty();
-    if (text.contains("mm")) return size(Math.min(numbers.get(0), numbers.get(1)));
+    if (text.contains("mm")) {
+      return Optional.of(List.of(
+          Math.min(numbers.get(0), numbers.get(1)), Math.max(numbers.get(0), numbers.get(1))));
+    }
     Optional<Double> fine = opening(numbers.get(1));
-    return opening(numbers.get(0)).flatMap(coarse -> fine.filter(f -> f < coarse)).flatMap(Grade::size);
+    return opening(numbers.get(0))
+        .flatMap(coarse -> fine.filter(f -> f < coarse).map(f -> List.of(f, coarse)));
   }
 
   private static Optional<Double> opening(double number) {
