@@ -30,12 +30,13 @@ import steening.reckoning.Term;
  */
 public final class AirLift {
   static final QuantityField AIR_LINE = QuantityField.of(
-          "air-line", Scale.DEPTH, Phrase.of("depth of the end of the air line", "profundidad del extremo del tubo de aire"),
+          "air-line", Scale.DEPTH, Phrase.of("depth of the end of the air line",
+              "profundidad del extremo del tubo de aire"),
           "120 ft", "36 m")
       .between("1 ft", "6000 ft").usually("20 ft", "1000 ft");
   static final QuantityField STATIC = QuantityField.of(
-          "static", Scale.DEPTH, Phrase.of("static water level below ground", "nivel estático bajo el terreno"), "30 ft",
-          "9 m")
+          "static", Scale.DEPTH, Phrase.of("static water level below ground", "nivel estático bajo el terreno"),
+          "30 ft", "9 m")
       .between("-50 ft", "6000 ft").usually("0 ft", "400 ft");
   static final QuantityField LEVEL = DevelopmentEntries.LEVEL;
   static final QuantityField ABOVE = QuantityField.of(
@@ -47,7 +48,8 @@ public final class AirLift {
           "102 mm")
       .between("1 in", "60 in").usually("2 in", "24 in").optional();
   static final QuantityField PIPE = QuantityField.of(
-          "air-pipe", Scale.DIAMETER, Phrase.of("outside diameter of the air line", "diámetro exterior del tubo de aire"),
+          "air-pipe", Scale.DIAMETER,
+          Phrase.of("outside diameter of the air line", "diámetro exterior del tubo de aire"),
           "1.315 in", "33.4 mm")
       .between("0.25 in", "24 in").usually("0.5 in", "6 in").optional();
 
@@ -85,8 +87,8 @@ public final class AirLift {
               + "química, hacia 1922 (visto), y manuales de aire comprimido (de memoria)."),
       List.of(
           Phrase.of(
-              "The two published formulas of the air differ by about two: one gives displacement of the compressor, the "
-                  + "other free air of an efficient lift. Choose between them; 30 % against the field.",
+              "The two published formulas of the air differ by about two: one gives displacement of the compressor, "
+                  + "the other free air of an efficient lift. Choose between them; 30 % against the field.",
               "Las dos fórmulas publicadas del aire difieren casi al doble: una da el desplazamiento del compresor, la "
                   + "otra el aire libre de un bombeo eficiente. Elija entre ambas; 30 % frente al campo."),
           Phrase.of("The free-air formula has constants for 35 to 75 % submergence, air line outside the eductor.",

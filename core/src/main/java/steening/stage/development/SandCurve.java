@@ -5,10 +5,10 @@ import steening.fit.LeastSquares;
 import steening.number.Elementary;
 
 /**
- * Sand that halves again and again down to a floor, laid through readings: c = f + a 2^(−t/h), t from the first reading.
+ * Sand that halves again and again down to a floor, laid through readings: c = f + a 2^(−t/h), t from the first one.
  *
- * <p>All readings weigh alike, since a cone is read to the same fraction of a millilitre whether it holds much or little.
- * Sought as c/c₀ and the logarithms of a/c₀ and of h over the time spanned, all near one in size.
+ * <p>All readings weigh alike, since a cone is read to the same fraction of a millilitre whether it holds much or
+ * little. Sought as c/c₀ and the logarithms of a/c₀ and of h over the time spanned, all near one in size.
  */
 final class SandCurve {
   private static final double LN_2 = 0.69314718055994531;

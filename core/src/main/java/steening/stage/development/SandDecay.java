@@ -17,11 +17,11 @@ import steening.reckoning.Term;
 /**
  * Whether the sand falls away with time: its half-life early and late, and the floor it falls to.
  *
- * <p>Halving from reading i to k: h = (t_k − t_i) log 2 / log(c_i / c_k), for the first and the second half of the course;
- * the curve of {@link SandCurve} for half-life and floor with their standard errors. Source: exponential decay to a floor,
- * least squares; that sand which does not fall to the limit is a fault of slot, pack or rate is common practice, no source.
- * Range: one method of work at one rate; sand grows with about the square of the rate. Accuracy: see the standard errors;
- * readings of one fall are not independent, so the true ones are larger.
+ * <p>Halving from reading i to k: h = (t_k − t_i) log 2 / log(c_i / c_k), for the first and the second half of the
+ * course; the curve of {@link SandCurve} for half-life and floor with their standard errors. Source: exponential decay
+ * to a floor, least squares; that sand which does not fall to the limit is a fault of slot, pack or rate is common
+ * practice, no source. Range: one method of work at one rate; sand grows with about the square of the rate. Accuracy:
+ * see the standard errors; readings of one fall are not independent, so the true ones are larger.
  */
 public final class SandDecay {
   static final QuantityField LIMIT = QuantityField.of(

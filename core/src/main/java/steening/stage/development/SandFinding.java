@@ -25,17 +25,18 @@ final class SandFinding {
     Figure now = new Figure(all.content().get(all.size() - 1), Scale.CONCENTRATION);
     Figure pumped = new Figure(all.minutes().get(all.size() - 1), Scale.HOURS);
     return Finding.of("development.not-a-matter-of-time", Weight.LOOK, DevelopmentStage.NAME, Phrase.of(
-            "{0} of sand after {1}; {2}: not a matter of time.", "{0} de arena tras {1}; {2}: no es cuestión de tiempo.",
+            "{0} of sand after {1}; {2}: not a matter of time.",
+            "{0} de arena tras {1}; {2}: no es cuestión de tiempo.",
             now, pumped, course(decay)))
         .comparing(now, new Figure(SandReadings.LIMIT, Scale.CONCENTRATION))
         .because(Phrase.of(
             "Slot or pack too coarse for the sand, a gap in the pack, or too much rate for the screen.",
             "Ranura o filtro muy gruesos para la arena, un hueco en el filtro, o demasiado gasto para la rejilla."))
         .so(Phrase.of(
-            "Measure once at half the rate: sand that falls to a quarter is a matter of velocity or pack. Sound the pack"
-                + " and hold the sieve against slot and pack.",
-            "Mida una vez a medio gasto: si la arena baja a un cuarto, es cosa de velocidad o filtro. Sondee el filtro y"
-                + " compare el tamizado con ranura y filtro."))
+            "Measure once at half the rate: sand that falls to a quarter is a matter of velocity or pack. Sound the"
+                + " pack and hold the sieve against slot and pack.",
+            "Mida una vez a medio gasto: si la arena baja a un cuarto, es cosa de velocidad o filtro. Sondee el filtro"
+                + " y compare el tamizado con ranura y filtro."))
         .shownBy(decay)
         .from(course.entries());
   }

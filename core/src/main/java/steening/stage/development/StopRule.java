@@ -68,7 +68,8 @@ final class StopRule {
       return Phrase.of("go on: {0} met, {1} unmet, {2} unknown", "siga: {0} cumplidos, {1} sin cumplir, {2} no se sabe",
           Long.toString(met), Long.toString(unmet), unknown);
     }
-    return Phrase.of("{0} met, none unmet; {1} were not measured", "{0} cumplidos, ninguno sin cumplir; faltan {1} por medir",
+    return Phrase.of("{0} met, none unmet; {1} were not measured",
+        "{0} cumplidos, ninguno sin cumplir; faltan {1} por medir",
         Long.toString(met), unknown);
   }
 }

@@ -15,8 +15,8 @@ import steening.reckoning.Term;
 /**
  * The sand that the water carries, from what was dried and weighed.
  *
- * <p>c = m / V; c in mg/L, m dry sand, V water it came from. Source: unit arithmetic. Range: dry sand; damp sand weighs a
- * fifth more. Accuracy: that of the scales and of the volume; no bulk density is guessed, unlike {@link SandContent}.
+ * <p>c = m / V; c in mg/L, m dry sand, V water it came from. Source: unit arithmetic. Range: dry sand; damp sand weighs
+ * a fifth more. Accuracy: that of the scales and of the volume; no bulk density is guessed, unlike {@link SandContent}.
  */
 public final class WeighedSand {
   static final QuantityField SAND = QuantityField.of(

@@ -45,8 +45,8 @@ final class WellCriteria {
       return new StopRule.Criterion(PACK, limit, missing, StopRule.State.UNKNOWN, PRACTICE);
     }
     Length each = Length.ofMetres(settling.get().fallen().max(Length.ZERO).coherent() / cycles);
-    return new StopRule.Criterion(PACK, limit, new Figure(each, Scale.DEPTH), StopRule.State.of(each.isLessThan(SETTLED)),
-        PRACTICE);
+    return new StopRule.Criterion(PACK, limit, new Figure(each, Scale.DEPTH),
+        StopRule.State.of(each.isLessThan(SETTLED)), PRACTICE);
   }
 
   static StopRule.Criterion capacity(Well well) {

@@ -21,7 +21,10 @@ class AirLiftTest {
   private static final Body RUNNING =
       Body.of("air-line", "120 ft", "static", "30 ft").with("level", "48 ft").with("rate", "20 gpm");
 
-  /** 48 ft of lift at 60 %: C 335; log₁₀(106/34) = 0.49385; 0.8·48/(335·0.49385) and 3.06857·48/(585·0.49385), times 20. */
+  /**
+   * 48 ft of lift at 60 %: C 335; log₁₀(106/34) = 0.49385; 0.8·48/(335·0.49385) and 3.06857·48/(585·0.49385),
+   * times 20.
+   */
   @Test
   void givesTheAirAsARangeOfTheTwoFormulas() {
     Outcome outcome = reckon(RUNNING);

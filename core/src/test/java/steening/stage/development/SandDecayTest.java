@@ -19,7 +19,10 @@ import steening.reckoning.Outcome;
 
 /** Own scenarios, arithmetic checked by hand. */
 class SandDecayTest {
-  /** Made from c = 1 + 80 · 2^(−t/30): the fit must give back what it was made of, and 5 mg/L are reached after 129.66 min. */
+  /**
+   * Made from c = 1 + 80 · 2^(−t/30): the fit must give back what it was made of, and 5 mg/L are reached after
+   * 129.66 min.
+   */
   @Test
   void findsWhatTheReadingsWereMadeOf() {
     Outcome outcome = decay("0; 30; 60; 90; 120", "81; 41; 21; 11; 6");

@@ -110,7 +110,8 @@ class StopRuleTest {
   /** The curve is laid through the method now at work; what came before is drawn, and not counted. */
   @Test
   void drawsTheSandOverPumpedTime() {
-    JobInSteps job = RESTED.then("development", "method", "surging", "minutes", "60 min", "sand", "9 mL", "water", "100 L");
+    JobInSteps job = RESTED.then(
+        "development", "method", "surging", "minutes", "60 min", "sand", "9 mL", "water", "100 L");
     Chart chart = sheet(airLifted(job, "5 mL", "2.5 mL", "1.25 mL")).charts().get(0);
     assertThat(chart.points()).extracting(Chart.Point::used).containsExactly(false, true, true, true);
     assertThat(chart.points()).extracting(Chart.Point::x).containsExactly(60.0, 120.0, 180.0, 240.0);
