@@ -13,6 +13,10 @@ import steening.quantity.Pressure;
 import steening.quantity.Quantity;
 import steening.quantity.Scale;
 import steening.quantity.Volume;
+import steening.stage.pump.line.OperatingPoint;
+import steening.stage.pump.motor.Cable;
+import steening.stage.pump.motor.CableDrop;
+import steening.stage.pump.motor.MotorCooling;
 import steening.well.PumpSet;
 
 /** The pump that was set, with its tank. */
@@ -65,7 +69,10 @@ final class PumpEntries {
   static final Kind PUMP = Kind.of(
       "pump", Phrase.of("Pump and tank", "Bomba y tanque"),
       MODEL, POWER, SETTING, RATE, CUT_IN, CUT_OUT, TANK, PRECHARGE, SERIAL, PIPE_INSIDE, PIPE_LENGTH, RISE,
-      FITTINGS, LIFT_FROM, ALLOWANCE);
+      FITTINGS, LIFT_FROM, ALLOWANCE, OperatingPoint.FLOWS.optional(), OperatingPoint.HEADS.optional(),
+      CableDrop.VOLTAGE.optional(), CableDrop.CURRENT.optional(), Cable.FIRST_SIZE.optional(), Cable.FIRST.optional(),
+      Cable.SECOND_SIZE, Cable.SECOND, MotorCooling.MOTOR)
+      .seldom(Cable.SECOND_SIZE, Cable.SECOND, MotorCooling.MOTOR);
 
   private PumpEntries() {}
 

@@ -34,6 +34,7 @@ final class PumpFindings {
     Stream.of(depth(pump, well), cover(pump, well), rate(pump, well), motor(pump, well))
         .flatMap(Optional::stream)
         .forEach(findings::add);
+    findings.addAll(EquipmentFindings.of(well));
     return findings;
   }
 

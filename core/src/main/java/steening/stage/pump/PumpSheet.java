@@ -8,6 +8,9 @@ import steening.quantity.Quantity;
 import steening.reckoning.Answer;
 import steening.reckoning.Outcome;
 import steening.stage.Sheet;
+import steening.stage.pump.line.OperatingPoint;
+import steening.stage.pump.motor.CableDrop;
+import steening.stage.pump.motor.MotorCooling;
 import steening.well.PumpSet;
 import steening.well.Well;
 
@@ -36,9 +39,25 @@ final class PumpSheet {
       sheet = sheet.line(PumpHead.HEAD.label(), head.get().figure(PumpHead.HEAD.name()), head.get());
       sheet = with(sheet, PumpHead.MOTOR_POWER, head.get());
     }
+    sheet = equipment(sheet, well);
     Optional<Outcome> tank = PumpFigures.tank(pump);
     if (tank.isEmpty()) return sheet;
     return with(with(sheet, PressureTank.DRAWDOWN, tank.get()), PressureTank.LEAST_TANK, tank.get());
+  }
+
+  /** What follows from curve, cable and casing, where they are known. */
+  private static Sheet equipment(Sheet sheet, Well well) {
+    Optional<Equipment> equipment = well.get(Equipment.PART);
+    if (equipment.isEmpty()) return sheet;
+    Sheet more = sheet;
+    Optional<Outcome> operating = equipment.get().operating(well);
+    if (operating.isPresent()) {
+      more = with(with(more, OperatingPoint.FLOW_IN, operating.get()), OperatingPoint.FLOW_OUT, operating.get());
+    }
+    Optional<Outcome> cable = equipment.get().cable();
+    if (cable.isPresent()) more = with(more, CableDrop.SHARE, cable.get());
+    Optional<Outcome> cooling = equipment.get().cooling(well);
+    return cooling.isPresent() ? with(more, MotorCooling.PAST, cooling.get()) : more;
   }
 
   private static Sheet with(Sheet sheet, QuantityField field, Quantity quantity) {

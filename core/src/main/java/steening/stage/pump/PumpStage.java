@@ -57,7 +57,9 @@ public final class PumpStage implements Stage {
   @Override
   public Well fold(Well well, Entry entry) {
     Optional<PumpSet> pump = PumpEntries.pump(entry);
-    return pump.isPresent() ? well.with(PumpSet.PART, pump) : well;
+    if (pump.isEmpty()) return well;
+    Equipment equipment = new Equipment(entry.body(), entry.id());
+    return well.with(PumpSet.PART, pump).with(Equipment.PART, Optional.of(equipment));
   }
 
   @Override

@@ -29,15 +29,15 @@ import steening.reckoning.Term;
  * good as the points; the level itself follows the flow, and is taken as given.
  */
 public final class OperatingPoint {
-  static final SeriesField FLOWS = SeriesField.of(
+  public static final SeriesField FLOWS = SeriesField.of(
       QuantityField.of("curve-flows", Scale.FLOW, Phrase.of("flows of the pump curve", "gastos de la curva"),
           "10 gpm", "0.63 L/s").between("0 gpm", "5000 gpm"),
       1, "0; 4; 8; 12; 16 gpm", "0; 0.25; 0.5; 0.75; 1 L/s");
-  static final SeriesField HEADS = SeriesField.of(
+  public static final SeriesField HEADS = SeriesField.of(
       QuantityField.of("curve-heads", Scale.DEPTH, Phrase.of("heads of the pump curve", "cargas de la curva"),
           "200 ft", "61 m").between("0 ft", "6000 ft"),
       1, "310; 292; 255; 195; 110 ft", "95; 89; 78; 60; 34 m");
-  static final QuantityField LEVEL = QuantityField.of(
+  public static final QuantityField LEVEL = QuantityField.of(
           "pumping-level", Scale.DEPTH,
           Phrase.of("pumping water level below ground", "nivel dinámico bajo el terreno"), "45.6 ft", "13.9 m")
       .between("-100 ft", "6000 ft").usually("0 ft", "600 ft");
@@ -53,11 +53,11 @@ public final class OperatingPoint {
   static final QuantityField CUT_IN = pressure("cut-in", "cut-in pressure", "presión de arranque", "40 psi", "275 kPa");
   static final QuantityField CUT_OUT = pressure("cut-out", "cut-out pressure", "presión de paro", "60 psi", "415 kPa");
 
-  static final Answer FLOW_IN = new Answer(
+  public static final Answer FLOW_IN = new Answer(
       "flow-cut-in", Phrase.of("flow at cut-in", "gasto al arranque"), Scale.FLOW);
   static final Answer HEAD_IN = new Answer(
       "head-cut-in", Phrase.of("head at cut-in", "carga al arranque"), Scale.DEPTH);
-  static final Answer FLOW_OUT = new Answer("flow-cut-out", Phrase.of("flow at cut-out", "gasto al paro"), Scale.FLOW);
+  public static final Answer FLOW_OUT = new Answer("flow-cut-out", Phrase.of("flow at cut-out", "gasto al paro"), Scale.FLOW);
   static final Answer HEAD_OUT = new Answer(
       "head-cut-out", Phrase.of("head at cut-out", "carga al paro"), Scale.DEPTH);
 

@@ -33,7 +33,7 @@ public final class CableDrop {
   public static final Answer DROP = new Answer(
       "drop", Phrase.of("voltage lost in the cable", "caída de tensión en el cable"), Scale.VOLTAGE);
   public static final Answer SHARE = new Answer(
-      "drop-share", Phrase.of("share of the voltage", "parte de la tensión"), Scale.SHARE);
+      "drop-share", Phrase.of("voltage lost in the cable, share", "tensión perdida en el cable, parte"), Scale.SHARE);
 
   /** The motor makers' limit (memory). */
   public static final double LIMIT = 0.05;

@@ -71,9 +71,10 @@ public final class MotorCooling {
       MotorCooling::reckon);
 
   /** Of a 4-inch motor (memory). */
-  public static final Quantity FOUR_INCH = Length.of(3.75, Unit.INCH);
+  private static final Quantity FOUR_INCH = Length.of(3.75, Unit.INCH);
 
-  private static final Quantity SLOWEST = Measure.of(0.25, Unit.FOOT_PER_SECOND);
+  /** Of a 4-inch motor (seen). */
+  public static final Quantity SLOWEST = Measure.of(0.25, Unit.FOOT_PER_SECOND);
 
   private MotorCooling() {}
 

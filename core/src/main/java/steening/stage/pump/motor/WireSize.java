@@ -26,7 +26,7 @@ enum WireSize {
   private final double ohmsPerThousandFeet;
 
   WireSize(String gauge, double ohmsPerThousandFeet) {
-    this.option = ChoiceField.option(gauge, "AWG " + gauge, "AWG " + gauge);
+    this.option = ChoiceField.option(gauge, "AWG " + gauge, "calibre " + gauge + " (AWG)");
     this.ohmsPerThousandFeet = ohmsPerThousandFeet;
   }
 
