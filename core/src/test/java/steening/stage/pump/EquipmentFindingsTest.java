@@ -31,7 +31,8 @@ class EquipmentFindingsTest {
   void seesAPumpThatGivesMoreAtCutInThanTheTestHeld() {
     JobInSteps job = pump("curve-flows", "5; 20 gpm", "curve-heads", "300; 150 ft");
     Finding finding = only(job, "pump.over-pumps");
-    assertThat(finding.text().shownTo(Reader.US_ENGLISH)).startsWith("At cut-in this pump gives 1").endsWith("12.0 gpm.");
+    assertThat(finding.text().shownTo(Reader.US_ENGLISH))
+        .startsWith("At cut-in this pump gives 1").endsWith("12.0 gpm.");
     assertThat(finding.text().shownTo(SPANISH)).contains("0.76 L/s");
     assertThat(finding.working()).isPresent();
   }

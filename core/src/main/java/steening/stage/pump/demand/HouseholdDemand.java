@@ -25,7 +25,8 @@ import steening.reckoning.Term;
 /**
  * Water a household asks for: at the peak by the several rules that are met, and in a day.
  *
- * <p>Peak: 1 gpm an outlet (well information sheet, 2003; seen); or the seven minutes of the worst peak by bathrooms, 98
+ * <p>Peak: 1 gpm an outlet (well information sheet, 2003; seen); or the seven minutes of the worst peak by bathrooms,
+ * 98
  * gal at two (seen), 45, 75 and 122 gal at one, one and a half and three to four (memory). Day: 110 gal a bedroom (New
  * York State Department of Health, Fact Sheet 2; seen); 100 gal a person, the upper end of 50 to 100 (memory); what
  * animals, a garden or a heat pump take beside. Range: dwellings. Accuracy: rules of thumb, a factor of two.

@@ -21,7 +21,8 @@ import steening.reckoning.Term;
  *
  * <p>U = P t, V = P t − Q t − c and never below nothing, Y = Q a day: P peak rate, t its time, Q yield of the well, c
  * water in the casing that can be used. Source: a volume balance (derived); a peak of 5 gpm covers a typical household
- * (New York State Department of Health, Fact Sheet 2; seen). Range: the day's demand must be under the day's yield, else
+ * (New York State Department of Health, Fact Sheet 2; seen). Range: the day's demand must be under the day's yield,
+ * else
  * no tank helps. Accuracy: rules of thumb.
  */
 public final class LowYieldStorage {

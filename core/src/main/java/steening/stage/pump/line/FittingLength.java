@@ -17,7 +17,8 @@ import steening.reckoning.Source;
 import steening.reckoning.Term;
 
 /**
- * The length of straight pipe that fittings are worth, by each source that has them: n times the table's length. Sources
+ * The length of straight pipe that fittings are worth, by each source that has them: n times the table's length.
+ * Sources
  * and marks: {@link Fitting}. Range: nominal 1/2 to 3 in. Accuracy: the sources differ by up to a factor of four.
  */
 public final class FittingLength {
@@ -26,7 +27,8 @@ public final class FittingLength {
       Stream.of(Fitting.values()).map(Fitting::option).toArray(ChoiceField.Option[]::new));
   static final ChoiceField SIZE = ChoiceField.of(
       "size", Phrase.of("nominal size, inches", "tamaño nominal, pulgadas"),
-      Stream.of("1", "0.5", "0.75", "1.25", "1.5", "2", "2.5", "3").map(s -> ChoiceField.option(s, s + " in", s + " in"))
+      Stream.of("1", "0.5", "0.75", "1.25", "1.5", "2", "2.5", "3")
+          .map(s -> ChoiceField.option(s, s + " in", s + " in"))
           .toArray(ChoiceField.Option[]::new));
   static final CountField COUNT =
       CountField.of("count", Phrase.of("how many", "cuántos"), 1, 1000).usuallyUpTo(20);

@@ -10,7 +10,8 @@ import steening.reckoning.Coefficient;
 import steening.reckoning.Term;
 
 /**
- * Friction by Hazen and Williams: f = 10.67 (Q/C)^(1/0.54) / d^(2.63/0.54) l in metres and cubic metres a second. Source:
+ * Friction by Hazen and Williams: f = 10.67 (Q/C)^(1/0.54) / d^(2.63/0.54) l in metres and cubic metres a second.
+ * Source:
  * V = 0.849 C R^0.63 S^0.54 (memory), held against 77 Illinois Administrative Code 906, Appendix A, Exhibit I.
  */
 public final class HazenWilliams {

@@ -23,7 +23,8 @@ import steening.reckoning.Term;
 /**
  * Where a pump's curve meets the well and its pipe: the flow at cut-in, which is the largest, and at cut-out.
  *
- * <p>System: H = z + a + r + P/(ρ g) + f(Q), z pumping level, a allowance for a dry year, r rise of the tank, P pressure,
+ * <p>System: H = z + a + r + P/(ρ g) + f(Q), z pumping level, a allowance for a dry year, r rise of the tank, P
+ * pressure,
  * f friction by Hazen and Williams. Pump: straight between the points of its curve. Q where both are one, by halving.
  * Source: the usual graph of handbooks (common practice). Range: within the curve's first and last point. Accuracy: as
  * good as the points; the level itself follows the flow, and is taken as given.
@@ -57,7 +58,8 @@ public final class OperatingPoint {
       "flow-cut-in", Phrase.of("flow at cut-in", "gasto al arranque"), Scale.FLOW);
   static final Answer HEAD_IN = new Answer(
       "head-cut-in", Phrase.of("head at cut-in", "carga al arranque"), Scale.DEPTH);
-  public static final Answer FLOW_OUT = new Answer("flow-cut-out", Phrase.of("flow at cut-out", "gasto al paro"), Scale.FLOW);
+  public static final Answer FLOW_OUT = new Answer(
+      "flow-cut-out", Phrase.of("flow at cut-out", "gasto al paro"), Scale.FLOW);
   static final Answer HEAD_OUT = new Answer(
       "head-cut-out", Phrase.of("head at cut-out", "carga al paro"), Scale.DEPTH);
 

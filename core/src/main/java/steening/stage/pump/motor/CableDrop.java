@@ -18,7 +18,8 @@ import steening.reckoning.Term;
  * Voltage lost in the cable of a single-phase motor, one size or two in series.
  *
  * <p>Z = 2 (L R + l r), U = I Z, share U/V: L and l lengths one way, R and r resistances, I running current, V voltage.
- * Source: an electrical trade article on submersible pump cable (seen); resistances NEC chapter 9, Table 8 (memory); 5 %
+ * Source: an electrical trade article on submersible pump cable (seen); resistances NEC chapter 9, Table 8 (memory);
+ * 5 %
  * is the motor makers' limit, 3 % and 5 % are notes of the NEC (memory). Range: single phase, cable at 75 °C. Accuracy:
  * within 15 % of printed cable tables, which rest on the maker's own current and power factor.
  */

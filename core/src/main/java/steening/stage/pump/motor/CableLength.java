@@ -17,8 +17,10 @@ import steening.reckoning.Term;
 /**
  * Whether a cable is long enough for its size by the makers' table, one size or two in series.
  *
- * <p>k = L/M + l/m, at most 1: L and l lengths one way, M and m the longest that the table allows for each size. Source:
- * drop-wire table of a pump supplier and a motor manufacturer's worked example (seen). Range: single-phase motors of the
+ * <p>k = L/M + l/m, at most 1: L and l lengths one way, M and m the longest that the table allows for each size.
+ * Source:
+ * drop-wire table of a pump supplier and a motor manufacturer's worked example (seen). Range: single-phase motors of
+ * the
  * table, 5 % drop. Accuracy: exact by the table.
  */
 public final class CableLength {

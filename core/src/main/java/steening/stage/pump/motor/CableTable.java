@@ -20,7 +20,8 @@ enum CableTable {
   SEVEN_AND_HALF("7.5-230", 0, 0, 0, 200, 310, 490, 750);
 
   static final ChoiceField FIELD = ChoiceField.of(
-      "motor", Phrase.of("motor and voltage", "motor y tensión"), THREE.option, ONE.option, HALF_115.option, HALF_230.option,
+      "motor", Phrase.of("motor and voltage", "motor y tensión"),
+      THREE.option, ONE.option, HALF_115.option, HALF_230.option,
       THREE_QUARTERS.option, ONE_AND_HALF.option, TWO.option, FIVE.option, SEVEN_AND_HALF.option);
 
   private final ChoiceField.Option option;

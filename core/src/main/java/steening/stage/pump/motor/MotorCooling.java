@@ -22,9 +22,11 @@ import steening.reckoning.Term;
 /**
  * Water past a submersible motor, and the sleeve that makes it pass fast enough.
  *
- * <p>v = Q / (π/4 (D² − d²)); least rate q = w π/4 (D² − d²); widest sleeve s = √(d² + Q / (π/4 w)): Q rate, D inside of
+ * <p>v = Q / (π/4 (D² − d²)); least rate q = w π/4 (D² − d²); widest sleeve s = √(d² + Q / (π/4 w)): Q rate, D inside
+ * of
  * casing, d outside of motor, w least velocity. Source: a pump manufacturer's manual, Table 8: 0.25 ft/s for 4-inch
- * motors, 0.5 ft/s for 6-inch ones, water to 86 °F (seen); outside diameters 3.75 and 5.375 in (memory). Range: all water
+ * motors, 0.5 ft/s for 6-inch ones, water to 86 °F (seen); outside diameters 3.75 and 5.375 in (memory). Range: all
+ * water
  * comes from below the motor. Accuracy: within 8 % of the table.
  */
 public final class MotorCooling {

@@ -21,7 +21,8 @@ import steening.reckoning.Term;
 /**
  * Rate by vessel and watch.
  *
- * <p>Q = n v / Σt: n fills of a vessel v in the times t; the times are added before dividing, not the rates. Error e = n
+ * <p>Q = n v / Σt: n fills of a vessel v in the times t; the times are added before dividing, not the rates. Error e
+ * = n
  * w / Σt with w half a second of the hand on the watch (common practice, no source). Source: Oklahoma State University
  * Extension BAE-1502 (three fills, better five; seen); an Army training text asks for two minutes a fill (seen). Range:
  * fills of five seconds and more. Accuracy: the watch, and how well the vessel's mark is known.

@@ -24,7 +24,8 @@ import steening.reckoning.Term;
 /**
  * Rate through a circular orifice at the end of a level pipe, from the height of water in a tube beside it.
  *
- * <p>Q = K (π/4) d² √(2 g h): d orifice, h head above the middle of the pipe, K by β = d/D, D inside of the pipe. In gpm
+ * <p>Q = K (π/4) d² √(2 g h): d orifice, h head above the middle of the pipe, K by β = d/D, D inside of the pipe. In
+ * gpm
  * and inches the factor is 7.22 K A √h. Some texts print 8.025 with a smaller K for the same product; a K from such a
  * text must not be typed here. Source: a drillers' handbook table after the Purdue tests (memory), from which K follows
  * at four ratios; between them it is taken in a straight line. Range: β 0.49 to 0.75, or to 0.8 with the plate's own K;

@@ -19,7 +19,8 @@ import steening.reckoning.Term;
 /**
  * Rate over a sharp rectangular weir with both sides contracted.
  *
- * <p>b = L − 0.2 H, Q = 3.33 b H^1.5 in cubic feet a second and feet: L crest, b what is left of it by the contractions,
+ * <p>b = L − 0.2 H, Q = 3.33 b H^1.5 in cubic feet a second and feet: L crest, b what is left of it by the
+ * contractions,
  * H head. Source: Francis 1883, as the table of a construction handbook has it (seen). Range: head no more than a third
  * of the crest; below 0.2 ft the sheet clings to the plate. Accuracy: 5 % (common practice, no source).
  */

@@ -42,7 +42,7 @@ class CableTest {
         .isInstanceOf(NotReckonable.class).hasMessageContaining("AWG 14");
   }
 
-  /** 3 gpm past a 3.75 in motor in 6.065 in casing: 0.054 ft/s; the sleeve that makes 0.25 ft/s of it: √(14.06 + 4.90) = 4.35 in. */
+  /** 3 gpm past 3.75 in of motor in 6.065 in: 0.054 ft/s; a sleeve of √(14.06 + 4.90) = 4.35 in makes 0.25 ft/s. */
   @Test
   void aWideCasingAsksForASleeve() {
     Outcome outcome = MotorCooling.RECKONING.of(Inputs.of(Body.of("rate", "3 gpm", "casing-inside", "6.065 in")));
