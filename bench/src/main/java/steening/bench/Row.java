@@ -24,6 +24,6 @@ record Row(String what, double ours, String rival, double theirs, String unit, d
 
   String printed() {
     return "| " + what + " | " + Decimal.significant(ours, 3) + " " + unit + " | " + rival + " | "
-        + Decimal.significant(theirs, 3) + " " + unit + " | " + Decimal.fixed(ratio, 2) + " |";
+        + Decimal.significant(theirs, 3) + " " + unit + " | " + Decimal.significant(ratio, 3) + " |";
   }
 }
