@@ -27,6 +27,9 @@ import steening.stage.Stage;
 
 /** One well: what to do next and what to expect, the form for it, the section, and all that is known so far. */
 final class WellPage {
+  /** More numbers than these would push the form out of sight; the rest stand below it, as all do of another entry. */
+  private static final int BEFORE_THE_FORM = 2;
+
   private WellPage() {}
 
   static Reply answer(Visit visit, Job job, Stage stage, EntryForm form, int status) {
@@ -64,8 +67,12 @@ final class WellPage {
     if (job.isDone()) parts.add(p(visit.say(Words.ALL_DONE)).withClass("saved"));
     parts.add(h2(visit.say(form.kind().title())));
     parts.addAll(ClockBlock.of(stage.clocks(job.well()), visit));
-    for (Expectation expectation : stage.expectations(job.well())) parts.add(expectation(visit, expectation));
+    List<Expectation> expected = stage.expectations(job.well());
+    boolean asExpected = form.kind().name().equals(stage.nextKind(job.well()));
+    int before = asExpected ? Math.min(BEFORE_THE_FORM, expected.size()) : 0;
+    for (Expectation one : expected.subList(0, before)) parts.add(expectation(visit, one));
     parts.add(form.shown(visit));
+    for (Expectation one : expected.subList(before, expected.size())) parts.add(expectation(visit, one));
     List<Kind> others = stage.kinds().stream().filter(k -> k != form.kind()).toList();
     if (!others.isEmpty()) {
       String address = "/well/" + job.well().id() + "/" + stage.name() + "?kind=";
