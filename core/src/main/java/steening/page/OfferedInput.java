@@ -21,6 +21,7 @@ import steening.drawing.Swatch;
 import steening.field.ChoiceField;
 import steening.field.Field;
 import steening.field.Offering;
+import steening.field.TextField;
 import steening.language.Reader;
 import steening.well.Colour;
 import steening.well.Material;
@@ -55,7 +56,7 @@ final class OfferedInput {
     return label(
             span(Words.OWN_WORD.shownTo(reader)),
             input().withType("text").withName(field.name()).withId(field.name()).withValue(typed)
-                .withPlaceholder(field.example(reader)).attr("autocomplete", "off").attr("autocapitalize", "off")
+                .withPlaceholder(field instanceof TextField ? field.example(reader) : "").attr("autocomplete", "off").attr("autocapitalize", "off")
                 .condAttr(isTrouble, "aria-invalid", "true"))
         .withClass("own-word");
   }

@@ -2,7 +2,7 @@ package steening.stage.pack;
 
 import java.util.List;
 import steening.field.QuantityField;
-import steening.ground.Settling;
+import steening.ground.SettlingVelocity;
 import steening.language.Phrase;
 import steening.quantity.Dimension;
 import steening.quantity.Length;
@@ -20,7 +20,7 @@ import steening.reckoning.Term;
  * How long to wait after the last bag before the tape says where the pack stands: until its finest grains have come
  * down.
  *
- * <p>t = H / w, w as in {@link Settling} with G = 2.65; wait = t / 0.75, since the formula is good to 25 %.
+ * <p>t = H / w, w as in {@link SettlingVelocity} with G = 2.65; wait = t / 0.75, since the formula is good to 25 %.
  */
 final class GrainFall {
   static final QuantityField GRAIN = QuantityField.of(
@@ -31,7 +31,7 @@ final class GrainFall {
           "height", Scale.DEPTH, Phrase.of("water to fall through", "agua por la que caen"), "115 ft", "35 m")
       .between("0.1 ft", "6000 ft").usually("5 ft", "600 ft");
 
-  static final Answer VELOCITY = new Answer("velocity", Settling.VELOCITY, Scale.ENTRANCE_VELOCITY);
+  static final Answer VELOCITY = new Answer("velocity", SettlingVelocity.VELOCITY, Scale.ENTRANCE_VELOCITY);
   static final Answer MINUTES =
       new Answer("minutes", Phrase.of("time of the fall", "tiempo de caída"), Scale.MINUTES);
   static final Answer WAIT = new Answer(
@@ -41,7 +41,7 @@ final class GrainFall {
       "grain-fall",
       PackStage.NAME,
       Phrase.of("Fall of pack grains", "Caída de los granos del filtro"),
-      List.of(GRAIN, HEIGHT, Settling.TEMPERATURE),
+      List.of(GRAIN, HEIGHT, SettlingVelocity.TEMPERATURE),
       List.of(VELOCITY, MINUTES, WAIT),
       Source.memory(
           "Ferguson and Church (2004), a formula for natural sand; quartz, specific gravity 2.65.",
@@ -63,8 +63,8 @@ final class GrainFall {
   }
 
   private static Outcome of(Inputs inputs, Length grain, Length height) {
-    Term velocity = Settling.velocity(inputs, grain, QUARTZ, Settling.SAND_DRAG);
-    Term minutes = Settling.minutes(velocity, height);
+    Term velocity = SettlingVelocity.velocity(inputs, grain, QUARTZ, SettlingVelocity.SAND_DRAG);
+    Term minutes = SettlingVelocity.minutes(velocity, height);
     Term wait = minutes.over(SLOWEST).named("tw", WAIT.label(), WAIT.scale());
     return Outcome.empty()
         .with(VELOCITY.name(), velocity).with(MINUTES.name(), minutes).with(WAIT.name(), wait);

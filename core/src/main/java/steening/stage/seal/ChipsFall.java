@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import steening.field.CountField;
 import steening.field.QuantityField;
-import steening.ground.Settling;
+import steening.ground.SettlingVelocity;
 import steening.language.Phrase;
 import steening.quantity.Dimension;
 import steening.quantity.Length;
@@ -24,8 +24,8 @@ import steening.reckoning.Term;
  * How long chips or pellets are on their way, how slowly they are to be poured, and how much water they may fall
  * through before they swell.
  *
- * <p>t = H / w, w as in {@link Settling}; wait = t / 0.6, since the drag is known to 40 %; pouring = n m; deepest = 0.6
- * w s. H water to fall through, n bags, m minutes for a bag, s time before they swell, from the label.
+ * <p>t = H / w, w as in {@link SettlingVelocity}; wait = t / 0.6, since the drag is known to 40 %; pouring = n m;
+ * deepest = 0.6 w s. H water to fall through, n bags, m minutes for a bag, s time before they swell, from the label.
  *
  * <p>Source: drag of an angular piece (memory); specific gravity 2.0 of a chip: 72 lb/ft³ in the bag, two fifths of it
  * gaps. It gives about 1 ft/s for 3/8 in. One bag of 50 lb in not less than 3 to 5 minutes (memory).
@@ -47,7 +47,7 @@ final class ChipsFall {
           "15 min", "15 min")
       .between("0.5 min", "600 min").usually("2 min", "90 min").optional();
 
-  static final Answer VELOCITY = new Answer("velocity", Settling.VELOCITY, Scale.ENTRANCE_VELOCITY);
+  static final Answer VELOCITY = new Answer("velocity", SettlingVelocity.VELOCITY, Scale.ENTRANCE_VELOCITY);
   static final Answer WAIT = new Answer(
       "wait", Phrase.of("wait after the last of them", "espera tras el último"), Scale.MINUTES);
   static final Answer POURING = new Answer(
@@ -59,7 +59,7 @@ final class ChipsFall {
       "chips-fall",
       SealStage.NAME,
       Phrase.of("Fall of chips and pellets", "Caída de los pellets"),
-      List.of(HEIGHT, SIZE, BAGS, A_BAG, SWELLS, Settling.TEMPERATURE),
+      List.of(HEIGHT, SIZE, BAGS, A_BAG, SWELLS, SettlingVelocity.TEMPERATURE),
       List.of(VELOCITY, WAIT, POURING, DEEPEST),
       Source.memory(
           "Ferguson and Church (2004), drag of angular pieces; one bag of 50 lb in not less than 3 to 5 minutes.",
@@ -118,8 +118,8 @@ final class ChipsFall {
 
   private static Outcome falling(Inputs inputs, Length height) {
     Length size = inputs.find(SIZE).map(q -> (Length) q).orElse(USUAL_SIZE);
-    Term velocity = Settling.velocity(inputs, size, CHIP, Settling.ANGULAR_DRAG);
-    Term wait = Settling.minutes(velocity, height).over(SLOWEST).named("tw", WAIT.label(), WAIT.scale());
+    Term velocity = SettlingVelocity.velocity(inputs, size, CHIP, SettlingVelocity.ANGULAR_DRAG);
+    Term wait = SettlingVelocity.minutes(velocity, height).over(SLOWEST).named("tw", WAIT.label(), WAIT.scale());
     return Outcome.empty().with(VELOCITY.name(), velocity).with(WAIT.name(), wait);
   }
 }

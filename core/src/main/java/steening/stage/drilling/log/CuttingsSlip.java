@@ -3,7 +3,7 @@ package steening.stage.drilling.log;
 import java.util.List;
 import java.util.Optional;
 import steening.field.QuantityField;
-import steening.ground.Settling;
+import steening.ground.SettlingVelocity;
 import steening.language.Phrase;
 import steening.pipe.Buoyancy;
 import steening.quantity.Dimension;
@@ -27,10 +27,9 @@ import steening.stage.drilling.fluid.UpHoleVelocity;
 /**
  * How fast a cutting falls back through the mud, and whether the mud still lifts it.
  *
- * <p>ν = m − 25; R = (G ρ − W) / W; w as in {@link Settling} with R for G − 1; s = w; r = v − s. m Marsh funnel, G
- * specific gravity of the cutting and x its size, ρ density of water, W mud weight, v up-hole velocity, r speed at
- * which
- * it rises.
+ * <p>ν = m − 25; R = (G ρ − W) / W; w as in {@link SettlingVelocity} with R for G − 1; s = w; r = v − s. m Marsh funnel,
+ * G specific gravity of the cutting and x its size, ρ density of water, W mud weight, v up-hole velocity, r speed at
+ * which it rises.
  *
  * <p>Source: Ferguson and Church 2004; the funnel as a viscosity by Pitt 2000 (both from memory). Range: single grains;
  * a funnel above 26 s/qt; water of 10 °C where neither funnel nor viscosity is given. Accuracy: 25 % in water, a factor
@@ -119,7 +118,7 @@ public final class CuttingsSlip {
     if (inputs.find(VISCOSITY).isEmpty() && inputs.find(FUNNEL).isPresent()) {
       outcome = outcome.with(THICKNESS.name(), viscosity);
     }
-    Term fall = Settling.velocity(inputs.given("x", SIZE), heavier, viscosity, Settling.SAND_DRAG);
+    Term fall = SettlingVelocity.velocity(inputs.given("x", SIZE), heavier, viscosity, SettlingVelocity.SAND_DRAG);
     Term slip = Coefficient.giving(Scale.UPHOLE_VELOCITY, 1).of(Scale.ENTRANCE_VELOCITY).term().times(fall)
         .named("s", SLIP.label(), SLIP.scale());
     outcome = outcome.with(SLIP.name(), slip);

@@ -20,7 +20,7 @@ import steening.reckoning.Term;
  * <p>Source: Ferguson and Church 2004 (memory). Range: one grain in clear water at rest, at 0 to 30 °C; in a crowd, in
  * mud, and along a rough wall it sinks slower. Accuracy: 25 % for sand.
  */
-public final class Settling {
+public final class SettlingVelocity {
   /** The water it sinks in. */
   public static final QuantityField TEMPERATURE = Water.TEMPERATURE;
 
@@ -36,7 +36,7 @@ public final class Settling {
   private static final double VISCOUS = 18;
   private static final double TURBULENT = 0.75;
 
-  private Settling() {}
+  private SettlingVelocity() {}
 
   /**
    * The speed, as a named term.
