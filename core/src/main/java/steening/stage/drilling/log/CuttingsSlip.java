@@ -27,9 +27,9 @@ import steening.stage.drilling.fluid.UpHoleVelocity;
 /**
  * How fast a cutting falls back through the mud, and whether the mud still lifts it.
  *
- * <p>ν = m − 25; R = (G ρ − W) / W; w as in {@link SettlingVelocity} with R for G − 1; s = w; r = v − s. m Marsh funnel,
- * G specific gravity of the cutting and x its size, ρ density of water, W mud weight, v up-hole velocity, r speed at
- * which it rises.
+ * <p>ν = m − 25; R = (G ρ − W) / W; w as in {@link SettlingVelocity} with R for G − 1; s = w; r = v − s. m Marsh
+ * funnel, G specific gravity of the cutting and x its size, ρ density of water, W mud weight, v up-hole velocity, r
+ * speed at which it rises.
  *
  * <p>Source: Ferguson and Church 2004; the funnel as a viscosity by Pitt 2000 (both from memory). Range: single grains;
  * a funnel above 26 s/qt; water of 10 °C where neither funnel nor viscosity is given. Accuracy: 25 % in water, a factor
